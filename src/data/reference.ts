@@ -1,0 +1,316 @@
+/** Content, validated and converted once to SI: what the engine is given. Moisture, strains and shares are fractions. */
+import * as v from 'valibot'
+import type { RoomAir } from '../wood/air'
+import type { Origin } from './quantity'
+import {
+  type DesignValueContent,
+  decaySchema,
+  designValuesSchema,
+  finishesSchema,
+  formulasSchema,
+  indoorSchema,
+  limitsSchema,
+  loadsSchema,
+  type Mark,
+  type PlaceContent,
+  placesSchema,
+  regionsSchema,
+  type SeasoningContent,
+  type SpeciesContent,
+  seasoningsSchema,
+  sourcesSchema,
+  speciesSchema,
+  unsureSchema
+} from './schema'
+import { FOOT, INCH, PSF, PSI, percent, toCelsius } from './units'
+
+export interface Sourced {
+  readonly source: string
+  readonly where?: string | undefined
+  readonly mark: Mark
+}
+
+/** The origin of a group of numbers. */
+export function originOf(group: Sourced): Origin {
+  return {
+    mark: group.mark,
+    sources: [group.where ? { key: group.source, where: group.where } : { key: group.source }]
+  }
+}
+
+export type TraitId = keyof SpeciesContent['traits']
+
+/** Strength of small clear wood, MPa, where published. */
+export interface ClearStrength {
+  readonly rupture?: number | undefined
+  readonly elasticity?: number | undefined
+  readonly compression?: number | undefined
+  readonly compressionPerp?: number | undefined
+  readonly shear?: number | undefined
+  readonly tensionPerp?: number | undefined
+  readonly origin: Origin
+}
+
+export interface Wood {
+  readonly id: string
+  readonly name: string
+  /** The name inside a sentence. */
+  readonly said: string
+  readonly short: string
+  readonly botanical: string
+  readonly kind: 'softwood' | 'hardwood'
+  readonly summary: string
+  readonly radial: number
+  readonly tangential: number
+  readonly shrinkageOrigin: Origin
+  readonly fibreSaturation: number
+  readonly fibreSaturationOrigin: Origin
+  readonly greenHeartwood: number
+  readonly greenWhole: number
+  readonly greenOrigin: Origin
+  readonly gravityGreen: number
+  readonly gravityOrigin: Origin
+  readonly strengthGreen: ClearStrength | null
+  readonly durability: {
+    readonly group: SpeciesContent['durability']['usGroup']
+    readonly best: number
+    readonly worst: number
+    readonly origin: Origin
+  }
+  readonly designGroup: string | null
+  readonly designOrigin: Origin
+  readonly airDays: { readonly min: number; readonly max: number; readonly origin: Origin }
+  readonly colour: { readonly L: number; readonly a: number; readonly b: number; readonly origin: Origin }
+  readonly supply: {
+    readonly longest: number
+    readonly largest: readonly [number, number]
+    readonly log: number
+    readonly origin: Origin
+  }
+  readonly regions: readonly string[]
+  readonly regionsOrigin: Origin
+  readonly traits: Readonly<
+    Record<TraitId, { readonly level: 0 | 1 | 2; readonly says: string | null; readonly origin: Origin }>
+  >
+  readonly cautions: readonly { readonly says: string; readonly origin: Origin }[]
+}
+
+/** Reference design values, MPa. */
+export interface DesignRow {
+  readonly group: string
+  readonly sizeClass: 'BS' | 'PT' | 'any'
+  readonly grade: Grade
+  readonly bending: number
+  readonly tension: number
+  readonly shear: number
+  readonly compressionPerp: number
+  readonly compression: number
+  readonly elasticity: number
+  readonly elasticityMin: number
+  readonly wetIncluded: boolean
+  readonly origin: Origin
+}
+export type Grade = 'Select Structural' | 'No.1' | 'No.2'
+
+export interface Place {
+  readonly id: string
+  readonly name: string
+  readonly state: string
+  readonly lat: number
+  readonly lon: number
+  readonly temperatureF: readonly number[]
+  readonly temperatureC: readonly number[]
+  readonly wetDays: readonly number[]
+  /** Mean of the morning and afternoon readings, fraction. */
+  readonly humidity: readonly number[]
+}
+
+export interface Limit {
+  readonly value: number
+  readonly unit: string
+  readonly about: string
+  readonly origin: Origin
+}
+
+export interface Reference {
+  readonly woods: ReadonlyMap<string, Wood>
+  readonly design: readonly DesignRow[]
+  readonly places: ReadonlyMap<string, Place>
+  readonly placesOrigin: Origin
+  readonly regions: v.InferOutput<typeof regionsSchema>['regions']
+  readonly regionsOrigin: Origin
+  readonly sources: v.InferOutput<typeof sourcesSchema>
+  readonly formulas: v.InferOutput<typeof formulasSchema>
+  readonly limits: ReadonlyMap<string, Limit>
+  readonly decay: v.InferOutput<typeof decaySchema>
+  readonly seasonings: ReadonlyMap<SeasoningContent['id'], SeasoningContent>
+  readonly loads: Loads
+  readonly finishes: v.InferOutput<typeof finishesSchema>
+  readonly unsure: v.InferOutput<typeof unsureSchema>
+  readonly room: RoomAir
+  readonly roomOrigin: Origin
+}
+
+export interface Loads {
+  /** Pa, by id. */
+  readonly dead: ReadonlyMap<string, { readonly about: string; readonly pressure: number; readonly origin: Origin }>
+  readonly live: ReadonlyMap<string, { readonly about: string; readonly pressure: number; readonly origin: Origin }>
+  readonly snow: v.InferOutput<typeof loadsSchema>['snow']
+  readonly deflection: v.InferOutput<typeof loadsSchema>['deflection']
+}
+
+/** Everything in `content/` as read from its files. */
+export interface Content {
+  readonly species: readonly unknown[]
+  readonly designValues: unknown
+  readonly places: unknown
+  readonly regions: unknown
+  readonly sources: unknown
+  readonly formulas: unknown
+  readonly limits: unknown
+  readonly decay: unknown
+  readonly seasonings: unknown
+  readonly loads: unknown
+  readonly finishes: unknown
+  readonly indoor: unknown
+  readonly unsure: unknown
+}
+
+function toWood(s: SpeciesContent): Wood {
+  const clear = s.strengthGreen
+  const heart = s.greenMoisture.heartwoodPercent ?? s.greenMoisture.wholePercent ?? 0
+  const whole = s.greenMoisture.wholePercent ?? heart
+  const kPa = (n: number | undefined) => (n === undefined ? undefined : n / 1000)
+  const traits = Object.fromEntries(
+    Object.entries(s.traits).map(([id, t]) => [id, { level: t.level, says: t.says ?? null, origin: originOf(t) }])
+  ) as Wood['traits']
+  return {
+    id: s.id,
+    name: s.name,
+    said: s.said,
+    short: s.short,
+    botanical: s.botanical,
+    kind: s.kind,
+    summary: s.summary,
+    radial: percent(s.shrinkage.radialPercent),
+    tangential: percent(s.shrinkage.tangentialPercent),
+    shrinkageOrigin: originOf(s.shrinkage),
+    fibreSaturation: percent(s.fibreSaturation.percent),
+    fibreSaturationOrigin: originOf(s.fibreSaturation),
+    greenHeartwood: percent(heart),
+    greenWhole: percent(whole),
+    greenOrigin: originOf(s.greenMoisture),
+    gravityGreen: s.specificGravity.green,
+    gravityOrigin: originOf(s.specificGravity),
+    strengthGreen: clear
+      ? {
+          rupture: kPa(clear.ruptureKPa),
+          elasticity: clear.elasticityMPa,
+          compression: kPa(clear.compressionParallelKPa),
+          compressionPerp: kPa(clear.compressionPerpendicularKPa),
+          shear: kPa(clear.shearParallelKPa),
+          tensionPerp: kPa(clear.tensionPerpendicularKPa),
+          origin: originOf(clear)
+        }
+      : null,
+    durability: {
+      group: s.durability.usGroup,
+      best: s.durability.classBest,
+      worst: s.durability.classWorst,
+      origin: originOf(s.durability)
+    },
+    designGroup: s.design.group,
+    designOrigin: originOf(s.design),
+    airDays: { min: s.airDrying.daysMin, max: s.airDrying.daysMax, origin: originOf(s.airDrying) },
+    colour: { L: s.colour.L, a: s.colour.a, b: s.colour.b, origin: originOf(s.colour) },
+    supply: {
+      longest: s.supply.longestFt * FOOT,
+      largest: [(s.supply.largestIn[0] ?? 0) * INCH, (s.supply.largestIn[1] ?? 0) * INCH],
+      log: s.supply.largestLogIn * INCH,
+      origin: originOf(s.supply)
+    },
+    regions: s.grows.regions,
+    regionsOrigin: originOf(s.grows),
+    traits,
+    cautions: s.cautions.map((c) => ({ says: c.says, origin: originOf(c) }))
+  }
+}
+
+function toDesignRow(d: DesignValueContent): DesignRow {
+  return {
+    group: d.group,
+    sizeClass: d.sizeClass,
+    grade: d.grade,
+    bending: d.bendingPsi * PSI,
+    tension: d.tensionPsi * PSI,
+    shear: d.shearPsi * PSI,
+    compressionPerp: d.compressionPerpPsi * PSI,
+    compression: d.compressionPsi * PSI,
+    elasticity: d.elasticityPsi * PSI,
+    elasticityMin: d.elasticityMinPsi * PSI,
+    wetIncluded: d.wetIncluded,
+    origin: originOf(d)
+  }
+}
+
+function toPlace(p: PlaceContent): Place {
+  return {
+    id: p.id,
+    name: p.name,
+    state: p.state,
+    lat: p.lat,
+    lon: p.lon,
+    temperatureF: p.tempF,
+    temperatureC: p.tempF.map(toCelsius),
+    wetDays: p.wetDays,
+    humidity: p.humidityMorningPercent.map((am, i) => percent((am + (p.humidityAfternoonPercent[i] ?? am)) / 2))
+  }
+}
+
+const byId = <T extends { id: string }>(items: readonly T[]): Map<T['id'], T> =>
+  new Map(items.map((item) => [item.id, item]))
+
+/**
+ * Content to reference, refused with a ValiError where any file breaks its schema. Pure: reads nothing itself.
+ */
+export function buildReference(content: Content): Reference {
+  const species = content.species.map((file) => v.parse(speciesSchema, file))
+  const places = v.parse(placesSchema, content.places)
+  const regions = v.parse(regionsSchema, content.regions)
+  const limits = v.parse(limitsSchema, content.limits)
+  const loads = v.parse(loadsSchema, content.loads)
+  const indoor = v.parse(indoorSchema, content.indoor)
+  const pressures = (items: typeof loads.dead) =>
+    new Map(items.map((l) => [l.id, { about: l.about, pressure: l.psf * PSF, origin: originOf(l) }]))
+  return {
+    woods: byId(species.map(toWood)),
+    design: v.parse(designValuesSchema, content.designValues).map(toDesignRow),
+    places: byId(places.places.map(toPlace)),
+    placesOrigin: originOf(places),
+    regions: regions.regions,
+    regionsOrigin: originOf(regions),
+    sources: v.parse(sourcesSchema, content.sources),
+    formulas: v.parse(formulasSchema, content.formulas),
+    limits: new Map(
+      Object.entries(limits).map(([id, l]) => [
+        id,
+        { value: l.value, unit: l.unit, about: l.about, origin: originOf(l) }
+      ])
+    ),
+    decay: v.parse(decaySchema, content.decay),
+    seasonings: byId(v.parse(seasoningsSchema, content.seasonings)),
+    loads: { dead: pressures(loads.dead), live: pressures(loads.live), snow: loads.snow, deflection: loads.deflection },
+    finishes: v.parse(finishesSchema, content.finishes),
+    unsure: v.parse(unsureSchema, content.unsure),
+    room: {
+      heatedC: indoor.heatedRoomC,
+      cooledC: indoor.cooledRoomC,
+      coolAboveC: indoor.coolAboveC,
+      gainPa: indoor.moistureGainPaAtZeroC,
+      noGainAboveC: indoor.noGainAboveC,
+      heatedCap: percent(indoor.heatedHumidityCapPercent),
+      cooledCap: percent(indoor.cooledHumidityCapPercent)
+    },
+    roomOrigin: originOf(indoor)
+  }
+}

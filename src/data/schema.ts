@@ -1,0 +1,359 @@
+/**
+ * The shapes of everything in `content/`, as published: units are in the key, every group of numbers
+ * names its source. Unknown keys, missing sources and impossible values are refused here, at the door.
+ */
+import * as v from 'valibot'
+
+/** How far a number can be trusted: read in a copy of its source, recalled, trade custom, worked out here, or invented. */
+export const markSchema = v.picklist(['seen', 'memory', 'mixed', 'practice', 'derived', 'placeholder'])
+export type Mark = v.InferOutput<typeof markSchema>
+
+const key = v.pipe(v.string(), v.regex(/^[a-z0-9][a-z0-9.-]*$/, 'lower-case key expected'))
+const text = v.pipe(v.string(), v.trim(), v.nonEmpty())
+const positive = v.pipe(v.number(), v.finite(), v.gtValue(0))
+const nonNegative = v.pipe(v.number(), v.finite(), v.minValue(0))
+const monthly = v.pipe(v.array(v.pipe(v.number(), v.finite())), v.length(12))
+
+/** Where a group of numbers comes from. `source` resolves in `content/sources.json`; `where` is the table, clause or page. */
+const origin = {
+  source: key,
+  where: v.optional(text),
+  mark: markSchema,
+  note: v.optional(text)
+}
+
+export const sourceSchema = v.strictObject({
+  title: text,
+  by: v.optional(text),
+  year: v.optional(v.pipe(v.number(), v.integer())),
+  edition: v.optional(text),
+  mark: markSchema,
+  usedFor: text,
+  note: v.optional(text)
+})
+export const sourcesSchema = v.record(key, sourceSchema)
+
+const strengthSchema = v.strictObject({
+  ruptureKPa: v.optional(positive),
+  elasticityMPa: v.optional(positive),
+  compressionParallelKPa: v.optional(positive),
+  compressionPerpendicularKPa: v.optional(positive),
+  shearParallelKPa: v.optional(positive),
+  tensionPerpendicularKPa: v.optional(positive),
+  sideHardnessN: v.optional(positive),
+  ...origin
+})
+
+/** A tendency on the trade's own scale: 0 little, 1 some, 2 much. */
+const traitSchema = v.strictObject({
+  level: v.picklist([0, 1, 2]),
+  says: v.optional(text),
+  ...origin
+})
+
+export const speciesSchema = v.pipe(
+  v.strictObject({
+    id: key,
+    name: text,
+    /** The name inside a sentence: "white oak", "Douglas-fir". */
+    said: text,
+    /** Short form for tables and pictures, at most 18 characters. */
+    short: v.pipe(text, v.maxLength(18)),
+    botanical: text,
+    kind: v.picklist(['softwood', 'hardwood']),
+    /** One or two sentences of our own: what a framer uses it for. */
+    summary: text,
+    shrinkage: v.strictObject({
+      radialPercent: positive,
+      tangentialPercent: positive,
+      volumetricPercent: v.optional(positive),
+      ...origin
+    }),
+    fibreSaturation: v.strictObject({ percent: positive, ...origin }),
+    greenMoisture: v.strictObject({
+      heartwoodPercent: v.optional(positive),
+      sapwoodPercent: v.optional(positive),
+      wholePercent: v.optional(positive),
+      ...origin
+    }),
+    specificGravity: v.strictObject({ green: positive, at12: v.optional(positive), ...origin }),
+    strengthGreen: v.optional(strengthSchema),
+    strengthAt12: v.optional(strengthSchema),
+    /** Heartwood only; the sapwood of every species is not resistant. EN 350 classes 1 (very durable) to 5 (not durable). */
+    durability: v.strictObject({
+      usGroup: v.picklist(['exceptional', 'resistant', 'moderate', 'slight-or-none']),
+      classBest: v.pipe(v.number(), v.minValue(1), v.maxValue(5)),
+      classWorst: v.pipe(v.number(), v.minValue(1), v.maxValue(5)),
+      ...origin
+    }),
+    /** The row group of `design-values.json`, or null where values are derived from clear-wood strength. */
+    design: v.strictObject({ group: v.nullable(text), ...origin }),
+    /** Published time for green 1 in boards to reach 20 % in the yard, days. */
+    airDrying: v.strictObject({ daysMin: positive, daysMax: positive, ...origin }),
+    /** Heartwood, freshly planed, CIELAB. */
+    colour: v.strictObject({
+      L: v.pipe(v.number(), v.minValue(0), v.maxValue(100)),
+      a: v.number(),
+      b: v.number(),
+      ...origin
+    }),
+    supply: v.strictObject({
+      longestFt: positive,
+      /** Largest square or rectangle usually sawn, in, shorter side then longer side. */
+      largestIn: v.pipe(v.array(positive), v.length(2)),
+      /** Largest small-end log diameter usually had, under bark, in. */
+      largestLogIn: positive,
+      ...origin
+    }),
+    /** Forest regions (ids of `regions.json`) where the tree is felled for timber. */
+    grows: v.strictObject({ regions: v.array(key), ...origin }),
+    traits: v.strictObject({
+      pitch: traitSchema,
+      tannin: traitSchema,
+      twist: traitSchema,
+      checking: traitSchema,
+      splitting: traitSchema,
+      lengthwise: traitSchema,
+      knots: traitSchema,
+      /** How hard a large section is to dry without damage. */
+      hardToDry: traitSchema
+    }),
+    cautions: v.array(v.strictObject({ says: text, ...origin }))
+  }),
+  v.check((s) => s.shrinkage.radialPercent <= s.shrinkage.tangentialPercent, 'radial shrinkage above tangential'),
+  v.check(
+    (s) => s.specificGravity.at12 === undefined || s.specificGravity.green <= s.specificGravity.at12,
+    'green specific gravity above dry'
+  ),
+  v.check((s) => s.durability.classBest <= s.durability.classWorst, 'best durability class above worst'),
+  v.check((s) => s.airDrying.daysMin <= s.airDrying.daysMax, 'shortest drying time above longest'),
+  v.check(
+    (s) => s.greenMoisture.heartwoodPercent !== undefined || s.greenMoisture.wholePercent !== undefined,
+    'green moisture of heartwood or of the whole stem needed'
+  ),
+  v.check(
+    (s) => s.design.group !== null || s.strengthGreen?.ruptureKPa !== undefined || s.design.mark === 'memory',
+    'no design group and no green strength'
+  )
+)
+export type SpeciesContent = v.InferOutput<typeof speciesSchema>
+
+export const designValueSchema = v.pipe(
+  v.strictObject({
+    group: text,
+    /** BS beams and stringers, PT posts and timbers, any: one class for 5 x 5 in and larger. */
+    sizeClass: v.picklist(['BS', 'PT', 'any']),
+    grade: v.picklist(['Select Structural', 'No.1', 'No.2']),
+    bendingPsi: positive,
+    tensionPsi: positive,
+    shearPsi: positive,
+    compressionPerpPsi: positive,
+    compressionPsi: positive,
+    elasticityPsi: positive,
+    elasticityMinPsi: positive,
+    specificGravity: v.nullable(positive),
+    /** True where the printed values already hold for wet service, so that the wet factor is 1. */
+    wetIncluded: v.boolean(),
+    confidence: v.picklist(['high', 'medium', 'low']),
+    ...origin
+  }),
+  v.check((d) => d.elasticityMinPsi < d.elasticityPsi, 'Emin not below E'),
+  v.check((d) => d.tensionPsi <= d.bendingPsi, 'tension above bending')
+)
+export const designValuesSchema = v.array(designValueSchema)
+export type DesignValueContent = v.InferOutput<typeof designValueSchema>
+
+export const placeSchema = v.pipe(
+  v.strictObject({
+    id: key,
+    name: text,
+    state: v.pipe(v.string(), v.regex(/^[A-Z]{2}$/)),
+    lat: v.pipe(v.number(), v.minValue(-90), v.maxValue(90)),
+    lon: v.pipe(v.number(), v.minValue(-180), v.maxValue(180)),
+    tempF: monthly,
+    wetDays: monthly,
+    precipIn: monthly,
+    humidityMorningPercent: monthly,
+    humidityAfternoonPercent: monthly
+  }),
+  v.check((p) => p.humidityMorningPercent.every((h) => h > 0 && h <= 100), 'humidity out of 0 to 100'),
+  v.check((p) => p.humidityAfternoonPercent.every((h) => h > 0 && h <= 100), 'humidity out of 0 to 100'),
+  v.check((p) => p.wetDays.every((d) => d >= 0 && d <= 31), 'more wet days than the month has')
+)
+export const placesSchema = v.strictObject({ ...origin, places: v.array(placeSchema) })
+export type PlaceContent = v.InferOutput<typeof placeSchema>
+
+/** Forest regions: which states they hold, and which regions lie next to them. */
+export const regionsSchema = v.strictObject({
+  ...origin,
+  regions: v.array(
+    v.strictObject({ id: key, name: text, states: v.array(v.pipe(v.string(), v.length(2))), near: v.array(key) })
+  )
+})
+
+/** A single number that a rule or a scale uses. */
+export const limitSchema = v.strictObject({
+  about: text,
+  value: v.pipe(v.number(), v.finite()),
+  unit: text,
+  ...origin
+})
+export const limitsSchema = v.record(key, limitSchema)
+
+export const decaySchema = v.strictObject({
+  hazard: v.strictObject({ moderateFrom: positive, highFrom: positive, ...origin }),
+  useClasses: v.array(v.strictObject({ id: v.picklist(['1', '2', '3.1', '3.2', '4']), says: text, ...origin })),
+  /** EN 460:1994 matrix, rows by use class (3 covers 3.1 and 3.2), columns durability class 1 to 5. */
+  sufficiency: v.strictObject({
+    byUseClass: v.record(
+      v.picklist(['1', '2', '3', '4']),
+      v.pipe(v.array(v.picklist(['enough', 'usually', 'depends', 'treat-advised', 'treat'])), v.length(5))
+    ),
+    ...origin
+  }),
+  /** Expected years in ground contact by durability class, as words carry them. */
+  groundYears: v.array(v.strictObject({ durabilityClass: v.picklist([1, 2, 3, 4, 5]), says: text, ...origin }))
+})
+
+export const seasoningSchema = v.strictObject({
+  id: v.picklist(['green', 'air', 'kiln', 'rfv']),
+  name: text,
+  short: text,
+  says: text,
+  /** Mean moisture on delivery, percent; null where it is computed (green from the wood, air from the time in the yard). */
+  deliveredPercent: v.nullable(positive),
+  /** Half-width of the band about that mean, percent. */
+  bandPercent: nonNegative,
+  /** Thickest section that the trade dries this way, in; by how hard the wood is to dry (0, 1, 2). */
+  thickestIn: v.nullable(v.pipe(v.array(nonNegative), v.length(3))),
+  /** Days to dry a piece 1 in thick, and how days grow with thickness (power); null where not by this route. */
+  daysAtOneInch: v.nullable(positive),
+  thicknessPower: v.nullable(positive),
+  setsPitch: v.boolean(),
+  ...origin
+})
+export const seasoningsSchema = v.pipe(v.array(seasoningSchema), v.length(4))
+export type SeasoningContent = v.InferOutput<typeof seasoningSchema>
+
+export const loadsSchema = v.strictObject({
+  dead: v.array(v.strictObject({ id: key, about: text, psf: positive, ...origin })),
+  live: v.array(v.strictObject({ id: key, about: text, psf: positive, ...origin })),
+  snow: v.strictObject({
+    flatRoofFactor: positive,
+    exposureFactor: positive,
+    thermalHeated: positive,
+    thermalUnheated: positive,
+    ...origin
+  }),
+  deflection: v.array(v.strictObject({ id: key, liveRatio: positive, totalRatio: positive, ...origin }))
+})
+
+export const finishesSchema = v.array(
+  v.strictObject({
+    id: v.picklist(['grey', 'clear', 'pale', 'mid', 'dark', 'painted']),
+    name: text,
+    says: text,
+    /** Years between coats in the weather, from and to; null where nothing is renewed. */
+    weatherYears: v.nullable(v.pipe(v.array(positive), v.length(2))),
+    /** Target lightness on the wood, CIELAB L; null where the wood's own colour stands or is hidden. */
+    targetL: v.nullable(positive),
+    ...origin
+  })
+)
+
+export const indoorSchema = v.strictObject({
+  heatedRoomC: positive,
+  cooledRoomC: positive,
+  coolAboveC: positive,
+  moistureGainPaAtZeroC: nonNegative,
+  noGainAboveC: positive,
+  cooledHumidityCapPercent: positive,
+  heatedHumidityCapPercent: positive,
+  ...origin
+})
+
+const money = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1000))
+const percent = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(300))
+const inches = v.pipe(v.number(), v.finite(), v.minValue(2), v.maxValue(36))
+
+/** What a shop can supply and charges. The sample's prices are invented and `placeholder` says so. */
+export const shopSheetSchema = v.strictObject({
+  version: v.literal(1),
+  name: v.pipe(v.string(), v.trim(), v.nonEmpty(), v.maxLength(80)),
+  placeholder: v.boolean(),
+  note: v.optional(v.pipe(v.string(), v.maxLength(2000))),
+  grade: v.picklist(['Select Structural', 'No.1', 'No.2']),
+  surface: v.picklist(['full-sawn', 'planed']),
+  woods: v.pipe(
+    v.array(
+      v.strictObject({
+        species: key,
+        perBoardFoot: money,
+        onRequest: v.optional(v.boolean()),
+        longestFt: v.optional(v.pipe(v.number(), v.minValue(4), v.maxValue(120))),
+        largestIn: v.optional(v.pipe(v.array(inches), v.length(2)))
+      })
+    ),
+    v.nonEmpty()
+  ),
+  /** Weeks that a wood on request takes beyond the rest. */
+  requestWeeks: v.pipe(v.number(), v.minValue(0), v.maxValue(104)),
+  freeOfHeartAddPercent: percent,
+  longAddPercent: v.strictObject({ aboveFt: v.pipe(v.number(), v.minValue(4), v.maxValue(120)), add: percent }),
+  largeAddPercent: v.strictObject({ aboveIn: inches, add: percent }),
+  seasonings: v.pipe(
+    v.array(
+      v.strictObject({
+        id: v.picklist(['green', 'air', 'kiln', 'rfv']),
+        addPerBoardFoot: money,
+        leadWeeks: v.pipe(v.number(), v.minValue(0), v.maxValue(260)),
+        /** Longest the shop keeps timbers in the yard, weeks (air-dried only). */
+        yardWeeks: v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(520)))
+      })
+    ),
+    v.nonEmpty()
+  ),
+  /** Weeks of joinery between timber in hand and raising. */
+  joineryWeeks: v.pipe(v.number(), v.minValue(0), v.maxValue(104)),
+  /** Section series, in, shorter side then longer side. */
+  sections: v.pipe(v.array(v.pipe(v.array(inches), v.length(2))), v.nonEmpty()),
+  wastePercent: percent,
+  rates: v.strictObject({
+    joineryPerBoardFoot: money,
+    raisingPerBoardFoot: money,
+    finishPerBoardFoot: money,
+    engineeringPercent: percent,
+    freightPercent: percent
+  })
+})
+export type ShopSheetContent = v.InferOutput<typeof shopSheetSchema>
+
+/** A formula that the page can open beside a figure it computed. */
+export const formulaSchema = v.strictObject({
+  name: text,
+  /** The formula as a reader would write it; letters as in the inputs of the quantity. */
+  text: text,
+  valid: v.optional(text),
+  ...origin
+})
+export const formulasSchema = v.record(key, formulaSchema)
+
+export const scenarioSchema = v.strictObject({
+  id: key,
+  title: text,
+  paragraph: text,
+  answers: v.record(v.string(), v.unknown())
+})
+
+/** What a person who is not sure may mean: plausible answers with weights; the first is what the brief assumes. */
+export const unsureSchema = v.record(
+  v.string(),
+  v.strictObject({
+    unit: v.picklist(['id', 'ft', 'in', 'psf', 'ratio', 'count']),
+    values: v.pipe(
+      v.array(v.strictObject({ value: v.union([v.string(), v.number()]), weight: positive })),
+      v.nonEmpty()
+    ),
+    ...origin
+  })
+)
