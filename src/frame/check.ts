@@ -1,0 +1,31 @@
+/** The common form of every structural check: what is asked of the timber, what it gives, and the clause. */
+import type { QuantityKind } from '../data/quantity'
+
+export interface Check {
+  readonly id:
+    | 'bending'
+    | 'shear'
+    | 'deflection-live'
+    | 'deflection-total'
+    | 'compression'
+    | 'compression-bending'
+    | 'tension-bending'
+    | 'slenderness'
+  readonly kind: Extract<QuantityKind, 'stress' | 'gap' | 'ratio'>
+  readonly demand: number
+  readonly capacity: number
+  /** demand / capacity; at most 1 passes. */
+  readonly ratio: number
+  /** Clause of the standard that the check follows. */
+  readonly clause: string
+}
+
+/** A check from its demand and capacity, in the same unit. */
+export function check(id: Check['id'], kind: Check['kind'], demand: number, capacity: number, clause: string): Check {
+  return { id, kind, demand, capacity, ratio: demand / capacity, clause }
+}
+
+/** The check that is used most, or null where there is none. */
+export function worst(checks: readonly Check[]): Check | null {
+  return checks.reduce<Check | null>((most, c) => (most && most.ratio >= c.ratio ? most : c), null)
+}
