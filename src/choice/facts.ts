@@ -1,0 +1,191 @@
+/** What the answers come to: every open answer filled with what is assumed, the place's climate worked out once. */
+import type { Place, Reference } from '../data/reference'
+import { FOOT, INCH, PSF, percent } from '../data/units'
+import type { Duration } from '../frame/factors'
+import type { Carries } from '../frame/job'
+import { roofSnow } from '../frame/loads'
+import type { Section } from '../frame/values'
+import { type Hazard, hazardOf, schefferIndex, schefferMonths, type UseClass, useClassOf } from '../wood/decay'
+import { type Exposure, type ServiceMoisture, serviceMoisture } from '../wood/service'
+import { askedQuestions } from './questions'
+import { type Answer, type Answers, CRITERIA, type Criterion, UNSURE } from './types'
+
+export interface Facts {
+  /** Answers as used: the person's own, with what was open filled in. */
+  readonly answers: Answers
+  /** Ids of the questions that were open and matter. */
+  readonly assumed: readonly string[]
+  readonly loaded: boolean
+  readonly exposure: Exposure
+  readonly place: Place
+  readonly service: ServiceMoisture
+  readonly hazardIndex: number
+  readonly hazardMonths: readonly number[]
+  readonly hazard: Hazard
+  readonly useClass: UseClass
+  readonly carries: Carries
+  readonly span: number
+  readonly spacing: number
+  readonly count: number
+  readonly slope: number
+  readonly groundSnow: number
+  readonly live: { readonly pressure: number; readonly duration: Duration; readonly by: 'snow' | 'roof' | 'floor' }
+  readonly dead: { readonly pressure: number; readonly id: string }
+  readonly postHeight: number | null
+  readonly stick: number
+  readonly size: Section | null
+  readonly depthLimit: number | null
+  readonly finish: string
+  readonly knots: string
+  readonly checks: string
+  readonly joints: string
+  readonly resin: string
+  readonly upkeep: string
+  /** Weeks until it must stand; null for no hurry. */
+  readonly standsWeeks: number | null
+  readonly waits: string
+  readonly heating: string
+  readonly budget: string
+  readonly local: string
+  /** null where all weigh alike. */
+  readonly order: readonly Criterion[] | null
+  /** Forest regions of the place. */
+  readonly regions: readonly string[]
+  readonly nearRegions: readonly string[]
+  readonly wet: boolean
+}
+
+const WEEKS: Readonly<Record<string, number | null>> = { w6: 6, w13: 13, w26: 26, w52: 52, w104: 104, none: null }
+
+/** A value of `content/unsure.json` as an answer in SI. */
+export function plausibleAnswers(
+  reference: Reference,
+  question: string
+): readonly { readonly answer: Answer; readonly weight: number }[] {
+  const entry = reference.unsure[question]
+  if (!entry) return []
+  const factor = { id: 1, ratio: 1, count: 1, ft: FOOT, in: INCH, psf: PSF }[entry.unit]
+  return entry.values.map(({ value, weight }) => ({
+    answer: typeof value === 'number' ? value * factor : value,
+    weight
+  }))
+}
+
+/** The number of a limit of `content/limits.json`. @throws Error where there is no such limit: a fault of ours, not of the input. */
+export function limit(reference: Reference, id: string): number {
+  const found = reference.limits.get(id)
+  if (!found) throw new Error(`no limit "${id}" in content/limits.json`)
+  return found.value
+}
+
+function liveLoad(reference: Reference, carries: Carries, exposure: Exposure, snow: number): Facts['live'] {
+  const { live, snow: factors } = reference.loads
+  const pressure = (id: string) => live.get(id)?.pressure ?? 0
+  if (carries === 'floor') {
+    return {
+      pressure: pressure(exposure === 'heated' || exposure === 'unheated' ? 'rooms' : 'deck'),
+      duration: 'ten-years',
+      by: 'floor'
+    }
+  }
+  const thermal = exposure === 'heated' ? factors.thermalHeated : factors.thermalUnheated
+  const onRoof = roofSnow(snow, factors.flatRoofFactor, factors.exposureFactor, thermal)
+  const roof = pressure('roof')
+  return onRoof >= roof
+    ? { pressure: onRoof, duration: 'snow', by: 'snow' }
+    : { pressure: roof, duration: 'seven-days', by: 'roof' }
+}
+
+/**
+ * Facts from valid answers (see `readAnswers`). Open answers take the first plausible value of their question.
+ * A place that the reference does not hold counts as open.
+ */
+export function factsFrom(given: Answers, reference: Reference): Facts {
+  const answers: Record<string, Answer> = {}
+  const assumed: string[] = []
+  const asked = new Set(askedQuestions(given).map((q) => q.id))
+  const take = (id: string): Answer => {
+    const own = given[id]
+    const open = own === undefined || own === UNSURE || (id === 'place' && !reference.places.has(String(own)))
+    const value = open ? (plausibleAnswers(reference, id)[0]?.answer ?? UNSURE) : own
+    if (open && asked.has(id)) assumed.push(id)
+    answers[id] = value
+    return value
+  }
+  const word = (id: string) => String(take(id))
+  const number = (id: string): number | null => {
+    const value = take(id)
+    return typeof value === 'number' ? value : null
+  }
+
+  word('project')
+  const loaded = word('role') !== 'looks'
+  const exposure = word('exposure') as Exposure
+  const place = reference.places.get(word('place')) ?? ([...reference.places.values()][0] as Place)
+  const carries = word('carries') as Carries
+  const span = number('span') ?? 0
+  // Not sure of the spacing: floors are framed closer than roofs.
+  const usual = carries === 'floor' ? 4 * FOOT : 10 * FOOT
+  const spacing = number('spacing') === null || assumed.includes('spacing') ? usual : Number(given['spacing'])
+  answers['spacing'] = spacing
+  const slope = number('slope') ?? 0
+  const groundSnow = number('snow') ?? 0
+  const stick = number('stick')
+  const size = take('size')
+  const order = given['order']
+  if (!Array.isArray(order)) assumed.push('order')
+  const service = serviceMoisture(place, exposure, reference.room, {
+    weatherAdds: percent(limit(reference, 'weather-adds')),
+    weatherWettest: percent(limit(reference, 'weather-wettest')),
+    ground: percent(limit(reference, 'ground-moisture'))
+  })
+  const index = schefferIndex(place.temperatureF, place.wetDays)
+  const regions = reference.regions.filter((r) => r.states.includes(place.state))
+  return {
+    answers,
+    loaded,
+    exposure,
+    place,
+    service,
+    hazardIndex: index,
+    hazardMonths: schefferMonths(place.temperatureF, place.wetDays),
+    hazard: hazardOf(index, reference.decay.hazard.moderateFrom, reference.decay.hazard.highFrom),
+    useClass: useClassOf(exposure),
+    carries,
+    span,
+    spacing,
+    count: number('count') ?? 1,
+    slope: carries === 'floor' ? 0 : slope,
+    groundSnow,
+    live: liveLoad(reference, carries, exposure, groundSnow),
+    dead: deadLoad(reference, carries, exposure),
+    postHeight: number('postHeight'),
+    stick: stick ?? span,
+    size: Array.isArray(size) && size.length === 2 && typeof size[0] === 'number' ? (size as unknown as Section) : null,
+    depthLimit: number('depthLimit'),
+    finish: word('finish'),
+    knots: word('knots'),
+    checks: word('checks'),
+    joints: word('joints'),
+    resin: word('resin'),
+    upkeep: word('upkeep'),
+    standsWeeks: WEEKS[word('stands')] ?? null,
+    waits: word('waits'),
+    heating: word('heating'),
+    budget: word('budget'),
+    local: word('local'),
+    order: Array.isArray(order) ? ([...order, ...CRITERIA.filter((c) => !order.includes(c))] as Criterion[]) : null,
+    assumed,
+    regions: regions.map((r) => r.id),
+    nearRegions: regions.flatMap((r) => r.near),
+    wet:
+      Math.max(...service.months) > percent(limit(reference, 'wet-service')) ||
+      exposure === 'weather' ||
+      exposure === 'ground'
+  }
+}
+
+function deadLoad(reference: Reference, carries: Carries, exposure: Exposure): Facts['dead'] {
+  const id = carries === 'floor' ? 'floor' : exposure === 'heated' ? 'roof' : 'roof-open'
+  return { pressure: reference.loads.dead.get(id)?.pressure ?? 0, id }
+}

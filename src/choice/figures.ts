@@ -1,0 +1,214 @@
+/** Every figure the brief shows of an option, as a quantity that opens to its formula, inputs and source. */
+import type { Quantity } from '../data/quantity'
+import type { Reference } from '../data/reference'
+import { originOf, type Sourced } from '../data/reference'
+import type { Check } from '../frame/check'
+import { PITH_CLEARANCE } from '../wood/section'
+import { densityAt } from '../wood/weight'
+import type { Facts } from './facts'
+import type { OptionFacts } from './option-facts'
+import { ANSWERED, computed, limitQuantity, PRACTICE, quantity } from './say'
+
+export type FigureOf = (o: OptionFacts, facts: Facts, reference: Reference) => Quantity
+
+const practice = { mark: 'practice', sources: [PRACTICE] } as const
+
+export const serviceMoistureFigure = (facts: Facts, reference: Reference): Quantity =>
+  quantity('moisture', facts.service.mean, computed(reference, 'service', placeInputs(facts, reference)), {
+    low: facts.service.driest,
+    high: facts.service.wettest
+  })
+
+function placeInputs(facts: Facts, reference: Reference): Record<string, Quantity> {
+  const mean = (xs: readonly number[]) => xs.reduce((s, x) => s + x, 0) / xs.length
+  return {
+    'mean temperature outside': quantity('temperature', mean(facts.place.temperatureC), reference.placesOrigin),
+    'mean humidity outside': quantity('percent', mean(facts.place.humidity), reference.placesOrigin),
+    ...(facts.exposure === 'heated'
+      ? { 'room temperature': quantity('temperature', reference.room.heatedC, reference.roomOrigin) }
+      : {}),
+    ...(facts.exposure === 'weather'
+      ? { 'added by rain': limitQuantity(reference, 'weather-adds', 'percent', 0.01) }
+      : {})
+  }
+}
+
+export const hazardFigure = (facts: Facts, reference: Reference): Quantity =>
+  quantity(
+    'index',
+    facts.hazardIndex,
+    computed(reference, 'scheffer', {
+      'days of rain a year': quantity(
+        'count',
+        Math.round(facts.place.wetDays.reduce((s, d) => s + d, 0)),
+        reference.placesOrigin
+      )
+    })
+  )
+
+export const sectionFigure: FigureOf = (o, facts, reference) => {
+  if (facts.size) return quantity('section', o.section, ANSWERED)
+  if (!facts.loaded) return quantity('section', o.section, reference.limits.get('looks-size')?.origin ?? practice)
+  return quantity('section', o.section, computed(reference, 'section'))
+}
+
+export const deliveredFigure: FigureOf = (o, _facts, reference) => {
+  const spread = { low: Math.max(0, o.delivered - o.deliveredBand), high: o.delivered + o.deliveredBand }
+  if (o.option.seasoning === 'green') return quantity('moisture', o.delivered, o.wood.greenOrigin, spread)
+  if (o.option.seasoning === 'air') {
+    return quantity(
+      'moisture',
+      o.delivered,
+      computed(reference, 'air-moisture', {
+        'M₀': quantity('moisture', Math.max(o.wood.greenWhole, 0.25), o.wood.greenOrigin),
+        t: quantity('weeks', o.yardWeeks, practice),
+        'days for a 1 in board': quantity(
+          'count',
+          Math.round((o.wood.airDays.min + o.wood.airDays.max) / 2),
+          o.wood.airDays.origin,
+          {
+            low: o.wood.airDays.min,
+            high: o.wood.airDays.max
+          }
+        )
+      }),
+      spread
+    )
+  }
+  return quantity('moisture', o.delivered, originOf(o.seasoning as Sourced), spread)
+}
+
+export const strainFigure: FigureOf = (o, facts, reference) =>
+  quantity(
+    'percent',
+    o.faceStrain,
+    computed(reference, 'shrinkage', {
+      'radial, to oven-dry': quantity('percent', o.wood.radial, o.wood.shrinkageOrigin),
+      'tangential, to oven-dry': quantity('percent', o.wood.tangential, o.wood.shrinkageOrigin),
+      Mf: quantity('moisture', o.wood.fibreSaturation, o.wood.fibreSaturationOrigin),
+      'M on delivery': deliveredFigure(o, facts, reference),
+      'M in service': serviceMoistureFigure(facts, reference)
+    })
+  )
+
+export const faceFigure: FigureOf = (o, facts, reference) =>
+  quantity(
+    'gap',
+    o.faceShrinkage,
+    computed(reference, 'face', {
+      strain: strainFigure(o, facts, reference),
+      face: quantity('diameter', o.section[1], practice)
+    })
+  )
+
+export const gapFigure: FigureOf = (o, facts, reference) =>
+  quantity(
+    'gap',
+    o.gap,
+    computed(reference, 'gap', {
+      'strain across': strainFigure(o, facts, reference),
+      'post’s face': quantity('diameter', o.section[0], practice),
+      'strain along': quantity(
+        'percent',
+        (o.lengthStrain[0] + o.lengthStrain[1]) / 2,
+        reference.limits.get('lengthwise-low')?.origin ?? practice,
+        {
+          low: o.lengthStrain[0],
+          high: o.lengthStrain[1]
+        }
+      ),
+      length: quantity('span', facts.stick, ANSWERED)
+    }),
+    { low: Math.min(o.gap, o.gapLow), high: Math.max(o.gap, o.gapHigh) }
+  )
+
+export const checksFigure: FigureOf = (o, _facts, reference) =>
+  quantity(
+    'gap',
+    o.checkOpening,
+    computed(reference, 'checks', {
+      d: quantity('gap', o.section[0] / 2, practice),
+      'eT, green to service': quantity('percent', o.tangentialInAll, o.wood.shrinkageOrigin),
+      'eR, green to service': quantity('percent', o.radialInAll, o.wood.shrinkageOrigin)
+    })
+  )
+
+export const logFigure: FigureOf = (o, facts, reference) =>
+  quantity(
+    'diameter',
+    o.logDiameter,
+    computed(reference, o.option.heart === 'boxed' ? 'log-boxed' : 'log-free', {
+      'b × d': sectionFigure(o, facts, reference),
+      ...(o.option.heart === 'free' ? { c: quantity('gap', PITH_CLEARANCE, practice) } : {})
+    })
+  )
+
+export const weightFigure: FigureOf = (o, facts, reference) =>
+  quantity(
+    'mass',
+    o.stickMass,
+    computed(reference, 'weight', {
+      Gb: quantity('ratio', o.wood.gravityGreen, o.wood.gravityOrigin),
+      M: deliveredFigure(o, facts, reference),
+      density: quantity('density', densityAt(o.wood.gravityGreen, o.delivered), computed(reference, 'weight')),
+      'b × d': sectionFigure(o, facts, reference),
+      length: quantity('span', facts.stick, ANSWERED)
+    })
+  )
+
+export const durabilityFigure: FigureOf = (o, _facts, reference) => {
+  const origin = computed(reference, 'durability')
+  return quantity(
+    'index',
+    o.durabilityClass,
+    { ...origin, mark: o.wood.durability.origin.mark, sources: o.wood.durability.origin.sources },
+    {
+      low: o.wood.durability.best,
+      high: o.wood.durability.worst
+    }
+  )
+}
+
+export const readyFigure: FigureOf = (o, _facts, reference) =>
+  quantity('weeks', o.readyWeeks, computed(reference, 'ready'))
+
+const sheetOrigin = (placeholder: boolean) =>
+  placeholder
+    ? ({ mark: 'placeholder', sources: [{ key: 'placeholder' }] } as const)
+    : ({ mark: 'seen', sources: [{ key: 'shop-sheet' }] } as const)
+
+/** Money carries the mark of the sheet: invented, or the shop's own. */
+export function moneyFigures(o: OptionFacts, reference: Reference, placeholder: boolean) {
+  const own = sheetOrigin(placeholder)
+  const mark = <T extends Quantity>(q: T): T => ({
+    ...q,
+    origin: { ...q.origin, ...own, ...(q.origin.formula ? { formula: q.origin.formula } : {}) }
+  })
+  const price = mark(quantity('pricePerVolume', o.pricePerVolume, computed(reference, 'price')))
+  const volume = quantity('volume', o.volume, computed(reference, 'volume'))
+  const timber = mark(quantity('money', o.timberCost, computed(reference, 'timber-cost', { amount: volume, price })))
+  const job = mark(quantity('money', o.jobCost, computed(reference, 'job-cost', { timber })))
+  return {
+    pricePerVolume: price,
+    volume,
+    timberCost: timber,
+    jobCost: job,
+    timberShare: mark(
+      quantity(
+        'percent',
+        o.jobCost > 0 ? o.timberCost / o.jobCost : 0,
+        computed(reference, 'share', { timber, frame: job })
+      )
+    )
+  }
+}
+
+/** A check of the frame as demand, capacity and ratio. */
+export function checkFigures(check: Check, reference: Reference) {
+  const origin = computed(reference, check.id)
+  return {
+    demand: quantity(check.kind, check.demand, origin),
+    capacity: quantity(check.kind, check.capacity, origin),
+    ratio: quantity('ratio', check.ratio, origin)
+  }
+}

@@ -1,0 +1,125 @@
+/** The frame of a job in one wood: what section its timbers need, once a wood, heart and dryness. */
+import type { Grade, Reference, Wood } from '../data/reference'
+import type { ShopSheetContent } from '../data/schema'
+import { INCH, percent } from '../data/units'
+import { type FrameJob, type Member, sizeFrame } from '../frame/job'
+import { inTryingOrder } from '../frame/sizing'
+import { type DesignValues, derivedValues, type Section, tabulated } from '../frame/values'
+import { logDiameterNeeded } from '../wood/section'
+import { densityAt } from '../wood/weight'
+import { type Facts, limit } from './facts'
+import type { Heart } from './types'
+
+/** What a wood may be sawn to: the shop's word where it has one, else the trade's. mm. */
+export interface Available {
+  readonly longest: number
+  readonly largest: Section
+  readonly log: number
+}
+
+export function availableOf(sheet: ShopSheetContent, wood: Wood): Available {
+  const own = sheet.woods.find((w) => w.species === wood.id)
+  const [short, long] = own?.largestIn ?? []
+  return {
+    longest: own?.longestFt ? own.longestFt * 12 * INCH : wood.supply.longest,
+    largest: short && long ? [short * INCH, long * INCH] : wood.supply.largest,
+    log: wood.supply.log
+  }
+}
+
+export const canBeSawn = (section: Section, heart: Heart, available: Available): boolean =>
+  section[0] <= available.largest[0] + 0.1 &&
+  section[1] <= available.largest[1] + 0.1 &&
+  logDiameterNeeded(heart, section[0], section[1]) <= available.log + 0.1
+
+/** The sheet's sections at their actual size, mm: planed timbers are half an inch under. Source: nds, Supplement Table 1B. */
+export function seriesOf(sheet: ShopSheetContent): Section[] {
+  const less = sheet.surface === 'planed' ? 0.5 : 0
+  return inTryingOrder(
+    sheet.sections.map(([p = 0, q = 0]): Section => [(Math.min(p, q) - less) * INCH, (Math.max(p, q) - less) * INCH])
+  )
+}
+
+/** Design values of a wood by section: its table row, or derived from clear wood, or none. */
+export function valuesOf(wood: Wood, grade: Grade, reference: Reference): (section: Section) => DesignValues | null {
+  const rows = reference.design.filter((r) => r.group === wood.designGroup && r.grade === grade)
+  const ratio = (id: string) => limit(reference, id)
+  const derived = derivedValues(wood.strengthGreen, grade, {
+    ratio: {
+      'Select Structural': ratio('ratio-select-structural'),
+      'No.1': ratio('ratio-no1'),
+      'No.2': ratio('ratio-no2')
+    },
+    caution: ratio('derived-caution'),
+    origin: { mark: 'derived', sources: [{ key: 'astm-d2555' }, { key: 'astm-d245' }] }
+  })
+  return (section) => (wood.designGroup ? tabulated(rows, wood.designGroup, grade, section) : null) ?? derived
+}
+
+export function frameJob(facts: Facts, reference: Reference, wood: Wood, unseasoned: boolean): FrameJob {
+  const deflection = reference.loads.deflection.find(
+    (d) => d.id === (facts.carries === 'floor' ? 'floor' : facts.joints === 'tight' ? 'roof-plaster' : 'roof')
+  )
+  return {
+    carries: facts.carries,
+    span: facts.span,
+    spacing: facts.spacing,
+    slope: facts.slope,
+    dead: facts.dead.pressure,
+    live: facts.live.pressure,
+    liveDuration: facts.live.duration,
+    postHeight: facts.postHeight,
+    eave: limit(reference, 'eave') * 12 * INCH,
+    liveRatio: deflection?.liveRatio ?? 360,
+    totalRatio: deflection?.totalRatio ?? 240,
+    wet: facts.wet,
+    unseasoned,
+    net: limit(reference, 'net-section'),
+    density: densityAt(wood.gravityGreen, unseasoned ? wood.greenWhole : percent(15))
+  }
+}
+
+export interface Frame {
+  readonly members: readonly Member[]
+  /** Section of the main timber; the one asked for, or a common size, where none is computed or none passes. */
+  readonly section: Section
+  readonly passes: boolean
+  /** True where a section would pass if there were no limit on depth. */
+  readonly withoutLimit: Section | null
+  /** No table row and no clear-wood strength to derive from. */
+  readonly noValues: boolean
+}
+
+/** Size the frame in one wood. For looks only, the section is the one asked for or a common size, and nothing is checked. */
+export function frameOf(
+  facts: Facts,
+  reference: Reference,
+  sheet: ShopSheetContent,
+  wood: Wood,
+  heart: Heart,
+  unseasoned: boolean,
+  shopSeries: readonly Section[]
+): Frame {
+  const side = limit(reference, 'looks-size') * INCH
+  const usual: Section = facts.size ?? [side, side]
+  if (!facts.loaded) return { members: [], section: usual, passes: true, withoutLimit: null, noValues: false }
+  const available = availableOf(sheet, wood)
+  const sawn = shopSeries.filter((s) => canBeSawn(s, heart, available))
+  const cap = facts.depthLimit
+  const series = facts.size ? [facts.size] : cap === null ? sawn : sawn.filter((s) => s[1] <= cap + 0.1)
+  const values = valuesOf(wood, sheet.grade, reference)
+  const job = frameJob(facts, reference, wood, unseasoned)
+  const members = sizeFrame(job, series, sawn, values)
+  const main = members.filter((m) => m.id !== 'post')
+  const passes = members.length > 0 && members.every((m) => m.sized.section !== null)
+  const largest = main.reduce<Section | null>((most, m) => {
+    const s = m.sized.section
+    return s && (!most || s[0] * s[1] > most[0] * most[1]) ? s : most
+  }, null)
+  const noValues = values(usual) === null
+  const withoutLimit =
+    !passes && cap !== null && !facts.size && !noValues
+      ? (sizeFrame(job, sawn, sawn, values).find((m) => m.id !== 'post')?.sized.section ?? null)
+      : null
+  return { members, section: largest ?? facts.size ?? sawn.at(-1) ?? usual, passes, withoutLimit, noValues }
+}

@@ -1,0 +1,33 @@
+/**
+ * A rule is data with a reason: what it is about, when it speaks, what it does, what it says, and on whose word.
+ * `when` is a pure predicate; `says` is only called where it holds.
+ */
+import type { Sentence, SourceRef } from '../data/quantity'
+import type { Reference } from '../data/reference'
+import type { Mark, ShopSheetContent } from '../data/schema'
+import type { Facts } from './facts'
+import type { OptionFacts } from './option-facts'
+import type { Effect, Topic } from './types'
+
+export interface Context {
+  readonly facts: Facts
+  readonly reference: Reference
+  readonly sheet: ShopSheetContent
+  /** Section area of the leanest wood that passes, mm2; null where none passes or none is demanded. */
+  readonly leanest: number | null
+  /** Cost of the cheapest option's timber. */
+  readonly cheapest: number
+}
+
+export interface Rule {
+  readonly id: string
+  readonly about: Topic
+  readonly effect: Effect
+  readonly when: (o: OptionFacts, c: Context) => boolean
+  readonly says: (o: OptionFacts, c: Context) => Sentence
+  readonly sources: readonly SourceRef[]
+  readonly mark: Mark
+}
+
+/** How weighty a reason is when only one can be said: ruled out before cautioned before favoured, then by the list's order. */
+export const EFFECT_ORDER: readonly Effect[] = ['out', 'caution', 'favour']

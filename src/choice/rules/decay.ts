@@ -1,0 +1,133 @@
+/** Whether it rots there: use class, hazard of the climate, class of the heartwood. */
+import type { Hazard } from '../../wood/decay'
+import { limit } from '../facts'
+import { durabilityFigure, hazardFigure } from '../figures'
+import type { OptionFacts } from '../option-facts'
+import type { Context, Rule } from '../rule'
+import { PRACTICE, sentence } from '../say'
+
+const WORD: Readonly<Record<Hazard, string>> = { low: 'low', moderate: 'moderate', high: 'high' }
+const atRisk = ({ facts }: Context) => facts.hazard !== 'low'
+
+const weatherOut = (o: OptionFacts, c: Context) =>
+  c.facts.exposure === 'weather' && atRisk(c) && o.durabilityClass >= limit(c.reference, 'decay-out')
+
+const figures = (o: OptionFacts, c: Context) => ({
+  class: durabilityFigure(o, c.facts, c.reference),
+  hazard: hazardFigure(c.facts, c.reference)
+})
+
+export const decayRules: readonly Rule[] = [
+  {
+    id: 'decay-ground',
+    about: 'durability',
+    effect: 'out',
+    when: (o, c) => c.facts.exposure === 'ground' && o.wood.durability.best > limit(c.reference, 'ground-class'),
+    says: (o, c) =>
+      sentence(
+        `Touching the ground, ${o.wood.said} heartwood (durability class {class}) rots within years. Stand the post off the ground on a metal base first.`,
+        {
+          class: durabilityFigure(o, c.facts, c.reference)
+        }
+      ),
+    sources: [{ key: 'en-460-1994' }, { key: 'en-350-1994' }],
+    mark: 'memory'
+  },
+  {
+    id: 'decay-ground-allowed',
+    about: 'durability',
+    effect: 'caution',
+    when: (o, c) => c.facts.exposure === 'ground' && o.wood.durability.best <= limit(c.reference, 'ground-class'),
+    says: (o, c) =>
+      sentence(
+        `Even ${o.wood.said} heartwood (durability class {class}) is only slow to rot in the ground; a stand-off base outlasts it. No sapwood below.`,
+        {
+          class: durabilityFigure(o, c.facts, c.reference)
+        }
+      ),
+    sources: [{ key: 'en-350-1994' }],
+    mark: 'memory'
+  },
+  {
+    id: 'decay-weather',
+    about: 'durability',
+    effect: 'out',
+    when: weatherOut,
+    says: (o, c) =>
+      sentence(
+        `It rots in the weather there: heartwood of durability class {class}, and the climate’s decay index is {hazard}, ${WORD[c.facts.hazard]}.`,
+        figures(o, c)
+      ),
+    sources: [{ key: 'din-68800' }, { key: 'scheffer-1971' }],
+    mark: 'seen'
+  },
+  {
+    id: 'decay-weather-watch',
+    about: 'durability',
+    effect: 'caution',
+    when: (o, c) =>
+      c.facts.exposure === 'weather' && !weatherOut(o, c) && o.durabilityClass >= limit(c.reference, 'decay-caution'),
+    says: (o, c) =>
+      sentence(
+        c.facts.hazard === 'low'
+          ? 'Heartwood of durability class {class}: the dry climate (decay index {hazard}) spares it, water traps do not.'
+          : 'Heartwood of durability class {class} in a climate with decay index {hazard}: it lasts only where every joint drains and dries. No sapwood.',
+        figures(o, c)
+      ),
+    sources: [{ key: 'en-460-1994' }, { key: 'scheffer-1971' }],
+    mark: 'memory'
+  },
+  {
+    id: 'decay-roofed',
+    about: 'durability',
+    effect: 'caution',
+    when: (o, c) => c.facts.exposure === 'roofed' && atRisk(c) && o.durabilityClass >= limit(c.reference, 'decay-out'),
+    says: (o, c) =>
+      sentence(
+        'Under a roof it lasts while it stays dry. Wind-driven rain at post feet and plate ends rots heartwood of class {class} where the index is {hazard}: deep eaves and stand-off bases.',
+        figures(o, c)
+      ),
+    sources: [{ key: 'en-460-1994' }, { key: 'scheffer-1971' }],
+    mark: 'memory'
+  },
+  {
+    id: 'decay-durable',
+    about: 'durability',
+    effect: 'favour',
+    when: (o, c) => ['roofed', 'weather', 'ground'].includes(c.facts.exposure) && o.durabilityClass <= 2.5,
+    says: (o, c) =>
+      sentence('Its heartwood lasts by nature: durability class {class}.', {
+        class: durabilityFigure(o, c.facts, c.reference)
+      }),
+    sources: [{ key: 'en-350-1994' }],
+    mark: 'mixed'
+  },
+  {
+    id: 'decay-enough',
+    about: 'durability',
+    effect: 'favour',
+    when: (o, c) =>
+      ['roofed', 'weather'].includes(c.facts.exposure) &&
+      c.facts.hazard === 'low' &&
+      o.durabilityClass > 2.5 &&
+      o.durabilityClass < limit(c.reference, 'decay-out'),
+    says: (_o, c) =>
+      sentence('Decay is slow there (index {hazard}): it lasts outside without being a durable wood.', {
+        hazard: hazardFigure(c.facts, c.reference)
+      }),
+    sources: [{ key: 'scheffer-1971' }],
+    mark: 'seen'
+  },
+  {
+    id: 'decay-sapwood',
+    about: 'durability',
+    effect: 'caution',
+    when: (o, c) =>
+      (c.facts.exposure === 'weather' || c.facts.exposure === 'ground') &&
+      o.durabilityClass < limit(c.reference, 'decay-out'),
+    says: () =>
+      sentence('Only heartwood counts. The pale sapwood of every wood rots: have it cut off or kept to the dry side.'),
+    sources: [{ key: 'wood-handbook-2010', where: 'ch. 14' }, PRACTICE],
+    mark: 'seen'
+  }
+]

@@ -1,0 +1,17 @@
+/** All rules, in the order in which a reason is worth saying. */
+import type { Rule } from '../rule'
+import { decayRules } from './decay'
+import { lookRules } from './look'
+import { movementRules } from './movement'
+import { strengthRules } from './strength'
+import { supplyRules } from './supply'
+import { timeRules } from './time'
+
+export const RULES: readonly Rule[] = [
+  ...decayRules,
+  ...strengthRules,
+  ...supplyRules,
+  ...timeRules,
+  ...movementRules,
+  ...lookRules
+]

@@ -1,0 +1,83 @@
+/** What can be had: length, log, size, sheet. */
+
+import { logFigure, sectionFigure } from '../figures'
+import { canBeSawn } from '../frame-for'
+import type { Rule } from '../rule'
+import { ANSWERED, PRACTICE, quantity, sentence } from '../say'
+
+export const supplyRules: readonly Rule[] = [
+  {
+    id: 'supply-length',
+    about: 'supply',
+    effect: 'out',
+    when: (o, { facts }) => facts.stick > o.available.longest + 1,
+    says: (o, { facts }) =>
+      sentence(`${o.wood.name} is seldom had longer than {longest}; you need {stick}.`, {
+        longest: quantity('span', o.available.longest, o.wood.supply.origin),
+        stick: quantity('span', facts.stick, ANSWERED)
+      }),
+    sources: [PRACTICE],
+    mark: 'practice'
+  },
+  {
+    id: 'supply-log',
+    about: 'supply',
+    effect: 'out',
+    when: (o) => o.logDiameter > o.available.log + 1,
+    says: (o, { facts, reference }) =>
+      sentence(
+        `A {section} ${o.option.heart === 'free' ? 'free of heart centre' : 'with its heart'} needs a {log} log at the small end; ${o.wood.said} logs are seldom over {most}.`,
+        {
+          section: sectionFigure(o, facts, reference),
+          log: logFigure(o, facts, reference),
+          most: quantity('diameter', o.available.log, o.wood.supply.origin)
+        }
+      ),
+    sources: [PRACTICE, { key: 'derived' }],
+    mark: 'practice'
+  },
+  {
+    id: 'supply-section',
+    about: 'supply',
+    effect: 'out',
+    when: (o, { facts }) =>
+      (facts.size !== null || !facts.loaded) &&
+      !canBeSawn(o.section, o.option.heart, { ...o.available, log: Number.POSITIVE_INFINITY }),
+    says: (o, { facts, reference }) =>
+      sentence(`${o.wood.name} is seldom sawn larger than {largest}; you need {section}.`, {
+        largest: quantity('section', o.available.largest, o.wood.supply.origin),
+        section: sectionFigure(o, facts, reference)
+      }),
+    sources: [PRACTICE],
+    mark: 'practice'
+  },
+  {
+    id: 'supply-request',
+    about: 'supply',
+    effect: 'caution',
+    when: (o) => o.onRequest,
+    says: (o) => sentence(`${o.wood.name} is had on request only: ask early.`),
+    sources: [{ key: 'shop-sheet' }],
+    mark: 'practice'
+  },
+  {
+    id: 'local-must',
+    about: 'local',
+    effect: 'out',
+    when: (o, { facts }) =>
+      facts.local === 'must' && !o.wood.regions.some((r) => facts.regions.includes(r) || facts.nearRegions.includes(r)),
+    says: (o, { facts }) =>
+      sentence(`${o.wood.name} does not grow in or next to the forests round ${facts.place.name}.`),
+    sources: [PRACTICE],
+    mark: 'practice'
+  },
+  {
+    id: 'local-near',
+    about: 'local',
+    effect: 'favour',
+    when: (o, { facts }) => facts.local !== 'no-matter' && o.wood.regions.some((r) => facts.regions.includes(r)),
+    says: (_o, { facts }) => sentence(`It grows in the forests round ${facts.place.name}.`),
+    sources: [PRACTICE],
+    mark: 'practice'
+  }
+]

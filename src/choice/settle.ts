@@ -1,0 +1,43 @@
+/** What the answers so far settle: the live list beside the questions. */
+import type { Sentence } from '../data/quantity'
+import type { Reference } from '../data/reference'
+import type { ShopSheetContent } from '../data/schema'
+import { bestOfEachWood } from './brief'
+import { judgeAll } from './judge'
+import { reasonsOf } from './report'
+import { sentence } from './say'
+import type { Answers } from './types'
+
+export interface SettledWood {
+  readonly species: string
+  readonly short: string
+  readonly in: boolean
+  readonly lead: boolean
+  readonly says: Sentence
+}
+
+export interface Settled {
+  readonly woods: readonly SettledWood[]
+  readonly inCount: number
+  readonly outCount: number
+}
+
+/** Judge once and say, wood by wood, what stands so far. Nothing is sized or priced beyond what the judging needs. */
+export function settle(answers: Answers, sheet: ShopSheetContent, reference: Reference): Settled {
+  const judging = judgeAll(answers, sheet, reference)
+  const woods = bestOfEachWood(judging.judged).map((j, i): SettledWood => {
+    const lead = j.in && i === 0
+    const reasons = reasonsOf(j, judging.context)
+    const word = reasons.find((r) => r.effect === (j.in ? 'caution' : 'out'))?.says
+    const cut = j.facts.option.heart === 'free' ? 'free of heart' : 'boxed heart'
+    return {
+      species: j.facts.wood.id,
+      short: j.facts.wood.short,
+      in: j.in,
+      lead,
+      says: lead ? sentence(`leads, ${cut}, ${j.facts.seasoning.short}`) : (word ?? sentence(cut))
+    }
+  })
+  const inCount = woods.filter((w) => w.in).length
+  return { woods, inCount, outCount: woods.length - inCount }
+}

@@ -1,0 +1,237 @@
+/** The words of the choice: answers, options, reasons, and the Brief. Plain data in, plain data out. */
+import type { Quantity, Sentence } from '../data/quantity'
+
+export const UNSURE = 'unsure'
+/** A single answer: a choice id, several ids in order, a number in SI, a section [shorter, longer] in mm, or not sure. */
+export type Answer = string | number | readonly string[] | readonly [number, number]
+export type Answers = Readonly<Record<string, Answer>>
+
+export type Heart = 'boxed' | 'free'
+export type Seasoning = 'green' | 'air' | 'kiln' | 'rfv'
+export interface Option {
+  /** `species/heart/seasoning` */
+  readonly id: string
+  readonly species: string
+  readonly heart: Heart
+  readonly seasoning: Seasoning
+}
+
+export const CRITERIA = ['cost', 'movement', 'durability', 'look', 'stoutness', 'time', 'local'] as const
+export type Criterion = (typeof CRITERIA)[number]
+
+export type Topic = Criterion | 'supply' | 'strength' | 'drying' | 'safety'
+export type Effect = 'out' | 'caution' | 'favour'
+
+export interface Reason {
+  /** Id of the rule that speaks. */
+  readonly rule: string
+  readonly about: Topic
+  readonly effect: Effect
+  readonly says: Sentence
+}
+
+/** One option judged: whether it stays in, every reason, and its value (0 worst to 1 best) on each criterion. */
+export interface Judgement {
+  readonly option: Option
+  readonly in: boolean
+  readonly reasons: readonly Reason[]
+  readonly scores: Readonly<Record<Criterion, number>>
+  readonly total: number
+}
+
+export interface CheckReport {
+  readonly id: string
+  readonly name: string
+  readonly demand: Quantity
+  readonly capacity: Quantity
+  readonly ratio: Quantity
+  readonly passes: boolean
+}
+
+export interface MemberReport {
+  /** beam, rafter, tie, post */
+  readonly id: string
+  readonly name: string
+  /** null where no section of the series passes, or none is demanded. */
+  readonly section: Quantity | null
+  readonly checks: readonly CheckReport[]
+  readonly governing: string | null
+  readonly says: Sentence
+}
+
+/** What the brief says of one option, in numbers that open to their source. */
+export interface OptionReport {
+  readonly option: Option
+  readonly wood: string
+  /** The wood's name inside a sentence. */
+  readonly said: string
+  readonly short: string
+  readonly heartSays: string
+  readonly seasoningSays: string
+  readonly in: boolean
+  readonly rank: number | null
+  readonly total: number
+  readonly scores: Readonly<Record<Criterion, number>>
+  readonly reasons: readonly Reason[]
+  readonly members: readonly MemberReport[]
+  readonly figures: {
+    readonly section: Quantity
+    readonly moistureDelivered: Quantity
+    readonly moistureInService: Quantity
+    /** Shrinkage still to come across the face, over the whole face. */
+    readonly faceShrinkage: Quantity
+    /** Opening at a housed shoulder: half the face's shrinkage plus the length change. */
+    readonly shoulderGap: Quantity
+    /** Upper bound of the openings round a boxed piece; null free of heart. */
+    readonly checkOpening: Quantity | null
+    readonly logDiameter: Quantity
+    readonly stickWeight: Quantity
+    readonly durabilityClass: Quantity
+    readonly readyWeeks: Quantity
+    readonly pricePerVolume: Quantity
+    readonly volume: Quantity
+    readonly timberCost: Quantity
+    readonly jobCost: Quantity
+    readonly timberShare: Quantity
+  }
+}
+
+/** One wood of the shop: its best option, or, where all are out, the one that came nearest, with the reason. */
+export interface WoodLine {
+  readonly species: string
+  readonly wood: string
+  readonly in: boolean
+  readonly report: OptionReport
+  /** The shortest honest word on it: why it leads, what holds it back, or why it is out. */
+  readonly says: Sentence
+}
+
+/** Section in its log: outlines in mm about the pith, y downwards; computed, never drawn by hand. */
+export interface LogEnd {
+  readonly heart: Heart
+  readonly logRadius: number
+  readonly ringRadii: readonly number[]
+  readonly before: readonly (readonly [number, number])[]
+  readonly after: readonly (readonly [number, number])[]
+  /** How many times the movement is drawn larger than it is. */
+  readonly exaggeration: number
+  readonly says: Sentence
+}
+
+export interface OpenQuestion {
+  readonly question: string
+  readonly title: string
+  /** Share of its plausible answers that put another option first. */
+  readonly changes: number
+  readonly says: Sentence
+}
+
+export interface JobLine {
+  readonly question: string
+  readonly label: string
+  readonly says: Sentence
+  /** True where the person was not sure or did not answer, and the brief had to assume. */
+  readonly assumed: boolean
+}
+
+export interface Brief {
+  readonly version: 1
+  /** Names the shop sheet that the options and prices came from, and whether its prices are invented. */
+  readonly shop: { readonly name: string; readonly placeholder: boolean; readonly note: string | null }
+  readonly answers: Answers
+  readonly title: Sentence
+  readonly job: readonly JobLine[]
+  /** null when everything is ruled out. */
+  readonly lead: OptionReport | null
+  readonly runnerUp: OptionReport | null
+  readonly headline: Sentence
+  readonly summary: readonly Sentence[]
+  readonly difference: readonly Sentence[]
+  readonly sure: {
+    readonly firstIn: number
+    readonly of: number
+    readonly says: Sentence
+    readonly settle: readonly OpenQuestion[]
+  }
+  readonly why: readonly Sentence[]
+  readonly woods: readonly WoodLine[]
+  readonly weights: Readonly<Record<Criterion, number>>
+  readonly sizes: { readonly demanded: boolean; readonly says: readonly Sentence[] }
+  readonly movement: { readonly says: readonly Sentence[]; readonly logEnds: readonly LogEnd[] }
+  readonly climate: {
+    readonly place: string
+    readonly months: readonly { readonly outdoor: number; readonly service: number }[]
+    readonly says: readonly Sentence[]
+  }
+  readonly durability: {
+    readonly says: readonly Sentence[]
+    readonly hazard: Quantity
+    readonly months: readonly number[]
+    readonly useClass: string
+  }
+  readonly finish: { readonly says: readonly Sentence[] }
+  readonly cost: { readonly says: readonly Sentence[] }
+  readonly cautions: readonly Sentence[]
+  readonly ask: { readonly framer: readonly Sentence[]; readonly engineer: readonly Sentence[] }
+}
+
+// --- questions ---
+
+export interface Choice {
+  readonly id: string
+  readonly label: string
+  readonly help?: string
+}
+
+interface QuestionBase {
+  readonly id: string
+  readonly stage: Stage
+  /** The question as it is asked. */
+  readonly title: string
+  /** Short label for lists and the brief. */
+  readonly label: string
+  /** Why we ask. */
+  readonly why: string
+  readonly picture: PictureId
+  /** What the engine takes when the person is not sure, said to them. */
+  readonly unsure: string
+  /** Asked only when this holds for the answers so far. */
+  readonly when: (a: Answers) => boolean
+}
+
+export type Question =
+  | (QuestionBase & { readonly kind: 'choice'; readonly choices: readonly Choice[] })
+  | (QuestionBase & { readonly kind: 'order'; readonly choices: readonly Choice[] })
+  | (QuestionBase & { readonly kind: 'place' })
+  | (QuestionBase & {
+      readonly kind: 'number'
+      readonly quantity: 'span' | 'areaLoad' | 'diameter' | 'pitch' | 'count'
+      /** Permitted range in SI. */
+      readonly min: number
+      readonly max: number
+      /** An answer offered beside the number, e.g. "no limit". */
+      readonly none?: Choice
+      readonly examples?: readonly { readonly label: string; readonly value: number }[]
+    })
+  | (QuestionBase & { readonly kind: 'section'; readonly min: number; readonly max: number; readonly none: Choice })
+
+export type Stage = 'use' | 'place' | 'load' | 'look' | 'plan' | 'weigh'
+export type PictureId =
+  | 'frame' // what is being built: outlines of frames
+  | 'role' // a beam that carries, a beam that is only seen
+  | 'exposure' // a house cut open, the chosen place marked
+  | 'climate' // outdoor equilibrium moisture and decay index of the place, month by month
+  | 'elevation' // the bent to scale with a person: span, pitch, post height
+  | 'plan' // bents in a row: spacing, count
+  | 'load' // what rests on the timbers
+  | 'stick' // one timber beside a person: length, section, depth limit
+  | 'log-end' // section in its log, boxed and free
+  | 'joint' // a shoulder, closed and open
+  | 'finish' // swatches over several woods
+  | 'knots'
+  | 'pitch'
+  | 'upkeep' // years on a line
+  | 'timeline' // felling to heating on a line
+  | 'money' // timber as part of the whole
+  | 'map' // local woods
+  | 'order'

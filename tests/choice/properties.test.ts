@@ -1,0 +1,219 @@
+/** What must hold whatever is asked: nothing that a person, a link or a saved state brings can throw or spoil a number. */
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { readAnswers } from '../../src/choice/answers'
+import { makeBrief } from '../../src/choice/brief'
+import { judgeAll } from '../../src/choice/judge'
+import { askedQuestions, QUESTIONS } from '../../src/choice/questions'
+import { settle } from '../../src/choice/settle'
+import { type Answer, type Answers, CRITERIA, type Question } from '../../src/choice/types'
+import { rankOrderCentroid } from '../../src/choice/weights'
+import { decodeLink, encodeLink } from '../../src/shop/link'
+import { reference, sheet } from '../reference'
+
+const places = [...reference.places.keys()]
+
+/** A valid answer to a question. */
+function answerTo(q: Question): fc.Arbitrary<Answer> {
+  switch (q.kind) {
+    case 'choice':
+      return fc.constantFrom(...q.choices.map((c) => c.id))
+    case 'order':
+      return fc.shuffledSubarray(
+        q.choices.map((c) => c.id),
+        { minLength: q.choices.length }
+      )
+    case 'place':
+      return fc.constantFrom(...places)
+    case 'number': {
+      const number =
+        q.quantity === 'count'
+          ? fc.integer({ min: q.min, max: q.max })
+          : fc.double({ min: q.min, max: q.max, noNaN: true })
+      return q.none ? fc.oneof(number, fc.constant(q.none.id)) : number
+    }
+    case 'section': {
+      const side = fc.double({ min: q.min, max: q.max, noNaN: true })
+      const pair = fc.tuple(side, side).map(([a, b]): readonly [number, number] => [Math.min(a, b), Math.max(a, b)])
+      return fc.oneof(pair, fc.constant(q.none.id))
+    }
+  }
+}
+
+/** Every question answered, validly. */
+const full: fc.Arbitrary<Answers> = fc.record(Object.fromEntries(QUESTIONS.map((q) => [q.id, answerTo(q)])))
+/** Some answered, some not sure, some missing. */
+const partial: fc.Arbitrary<Answers> = fc.record(
+  Object.fromEntries(
+    QUESTIONS.map((q) => [
+      q.id,
+      fc.oneof({ weight: 3, arbitrary: answerTo(q) }, { weight: 1, arbitrary: fc.constant('unsure') })
+    ])
+  ),
+  { requiredKeys: [] }
+)
+/** Anything at all, with the names of questions sprinkled in. */
+const garbage = fc.oneof(
+  fc.anything(),
+  fc.dictionary(fc.oneof(fc.constantFrom(...QUESTIONS.map((q) => q.id)), fc.string()), fc.anything()),
+  fc.record(Object.fromEntries(QUESTIONS.map((q) => [q.id, fc.oneof(answerTo(q), fc.anything())])), {
+    requiredKeys: []
+  })
+)
+
+const few = {
+  ...sheet,
+  woods: sheet.woods.filter((w) => ['douglas-fir', 'western-redcedar', 'white-spruce'].includes(w.species))
+}
+
+/** Paths of numbers in plain data that are not finite. */
+function spoiled(value: unknown, path = ''): string[] {
+  if (typeof value === 'number') return Number.isFinite(value) ? [] : [path]
+  if (value === undefined || typeof value === 'function') return [`${path} is not plain data`]
+  if (value === null || typeof value !== 'object') return []
+  return Object.entries(value).flatMap(([k, v]) => spoiled(v, `${path}.${k}`))
+}
+
+/** Placeholders of sentences that no value fills. */
+function unfilled(value: unknown): string[] {
+  if (value === null || typeof value !== 'object') return []
+  const own =
+    'text' in value && typeof value.text === 'string'
+      ? [...value.text.matchAll(/\{(\w+)\}/g)].map((m) => m[1] ?? '')
+      : []
+  const values = 'values' in value ? Object.keys((value.values as object | undefined) ?? {}) : []
+  return [...own.filter((name) => !values.includes(name)), ...Object.values(value).flatMap(unfilled)]
+}
+
+describe('the door', () => {
+  it('10,000 answer sets from nowhere: never a throw, only valid answers go on, each refusal says why', () => {
+    fc.assert(
+      fc.property(garbage, (input) => {
+        const { answers, problems } = readAnswers(input, reference.places)
+        expect(readAnswers(answers, reference.places)).toEqual({ answers, problems: [] })
+        for (const p of problems) expect(p.says.length).toBeGreaterThan(5)
+      }),
+      { numRuns: 10_000 }
+    )
+  })
+  it('10,000 links from nowhere: never a throw, and a refusal in words', () => {
+    const link = fc.oneof(
+      fc.string(),
+      fc.string({ maxLength: 9000, minLength: 100 }),
+      fc.tuple(fc.constantFrom('0', '1', '2', ''), fc.base64String(), fc.string()).map((parts) => parts.join('.')),
+      garbage.map((g) => encodeLink(g as Answers)).filter((s) => s.length < 8000),
+      fc.tuple(partial, fc.nat(), fc.string({ maxLength: 3 })).map(([a, at, patch]) => {
+        const whole = encodeLink(a)
+        const i = at % whole.length
+        return whole.slice(0, i) + patch + whole.slice(i + patch.length)
+      })
+    )
+    fc.assert(
+      fc.property(link, (fragment) => {
+        const read = decodeLink(fragment, reference.places)
+        if (read.ok) expect(readAnswers(read.answers, reference.places).problems).toEqual([])
+        else expect(read.says.length).toBeGreaterThan(10)
+      }),
+      { numRuns: 10_000 }
+    )
+  })
+  it('a link brings back exactly the answers that went in', () => {
+    fc.assert(
+      fc.property(partial, (answers) => {
+        const read = decodeLink(`#${encodeLink(answers)}`, reference.places)
+        expect(read).toEqual({ ok: true, answers, problems: [] })
+      }),
+      { numRuns: 1000 }
+    )
+  })
+  it('a link cut anywhere is refused', () => {
+    fc.assert(
+      fc.property(partial, fc.nat(), (answers, n) => {
+        const whole = encodeLink(answers)
+        expect(decodeLink(whole.slice(0, n % whole.length)).ok).toBe(false)
+      }),
+      { numRuns: 500 }
+    )
+  })
+})
+
+describe('the brief', () => {
+  it('10,000 full sets of answers: no number in it is NaN or infinite, no sentence has a hole, it survives JSON', () => {
+    fc.assert(
+      fc.property(full, (answers) => {
+        const brief = makeBrief(answers, few, reference)
+        expect(spoiled(brief)).toEqual([])
+        expect(unfilled(brief)).toEqual([])
+      }),
+      { numRuns: 10_000 }
+    )
+  }, 240_000)
+  it('open answers are carried without harm, and the same answers always give the same brief', () => {
+    fc.assert(
+      fc.property(partial, (answers) => {
+        const brief = makeBrief(answers, few, reference)
+        expect(spoiled(brief)).toEqual([])
+        expect(JSON.parse(JSON.stringify(brief))).toEqual(makeBrief(answers, few, reference))
+        expect(brief.sure.firstIn).toBeLessThanOrEqual(brief.sure.of)
+      }),
+      { numRuns: 150 }
+    )
+  }, 120_000)
+  it('accounts for every wood of the shop, once', () => {
+    fc.assert(
+      fc.property(full, (answers) => {
+        const brief = makeBrief(answers, sheet, reference)
+        expect(brief.woods.map((w) => w.species).sort()).toEqual(sheet.woods.map((w) => w.species).sort())
+        for (const w of brief.woods)
+          if (!w.in)
+            expect(
+              w.report.reasons.some((r) => r.effect === 'out'),
+              w.species
+            ).toBe(true)
+        const { woods, inCount, outCount } = settle(answers, sheet, reference)
+        expect(inCount + outCount).toBe(woods.length)
+        if (brief.lead) expect(woods.find((w) => w.lead)?.species).toBe(brief.lead.option.species)
+      }),
+      { numRuns: 150 }
+    )
+  }, 120_000)
+  it('scores stay between 0 and 1, weights sum to 1', () => {
+    fc.assert(
+      fc.property(full, (answers) => {
+        const { judged, weights } = judgeAll(answers, few, reference)
+        expect(CRITERIA.reduce((s, c) => s + weights[c], 0)).toBeCloseTo(1, 10)
+        for (const j of judged)
+          for (const c of CRITERIA) expect(j.scores[c] >= 0 && j.scores[c] <= 1, `${j.facts.option.id} ${c}`).toBe(true)
+      }),
+      { numRuns: 300 }
+    )
+  })
+})
+
+describe('questions', () => {
+  it('each is asked for some answers, and none is asked that the answers make idle', () => {
+    expect(new Set(QUESTIONS.map((q) => q.id)).size).toBe(QUESTIONS.length)
+    const asked = new Set([{}, { role: 'looks' }].flatMap((a) => askedQuestions(a).map((q) => q.id)))
+    expect([...asked].sort()).toEqual(QUESTIONS.map((q) => q.id).sort())
+    expect(askedQuestions({ role: 'looks' }).map((q) => q.id)).not.toContain('snow')
+    expect(askedQuestions({ carries: 'floor' }).map((q) => q.id)).not.toContain('slope')
+    expect(askedQuestions({ exposure: 'heated' }).map((q) => q.id)).not.toContain('upkeep')
+    expect(askedQuestions({ exposure: 'weather' }).map((q) => q.id)).not.toContain('heating')
+  })
+  it('each has plausible values for "not sure", and every one of them is a valid answer', () => {
+    for (const q of QUESTIONS) {
+      if (q.kind === 'order') continue
+      expect(reference.unsure[q.id], q.id).toBeDefined()
+    }
+  })
+})
+
+describe('rank-order centroid weights (printed values, roc-weights)', () => {
+  it.each([
+    [3, [0.6111, 0.2778, 0.1111]],
+    [4, [0.5208, 0.2708, 0.1458, 0.0625]]
+  ])('n = %i', (n, printed) => {
+    const ours = rankOrderCentroid(n)
+    for (const [i, w] of printed.entries()) expect(ours[i]).toBeCloseTo(w, 4)
+  })
+})

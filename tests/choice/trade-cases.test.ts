@@ -1,0 +1,420 @@
+/**
+ * Twelve jobs whose answer any experienced framer knows. Source of what must come out: common practice in the trade.
+ * They run the whole of `makeBrief` on the real data and the sample shop sheet; nothing here is fixed by name in the engine.
+ */
+import { describe, expect, it } from 'vitest'
+import { makeBrief } from '../../src/choice/brief'
+import { judgeAll } from '../../src/choice/judge'
+import type { Answers, Brief, OptionReport } from '../../src/choice/types'
+import { FOOT, INCH, PSF } from '../../src/data/units'
+import { reference, sheet } from '../reference'
+
+const wood = (brief: Brief, id: string) => {
+  const line = brief.woods.find((w) => w.species === id)
+  if (!line) throw new Error(`the brief does not account for ${id}`)
+  return line
+}
+const rules = (report: OptionReport, effect?: string) =>
+  report.reasons.filter((r) => !effect || r.effect === effect).map((r) => r.rule)
+const area = (report: OptionReport) => {
+  const [b, d] = report.figures.section.value as readonly [number, number]
+  return b * d
+}
+/** Place in the list of woods, first is 0. */
+const placeOf = (brief: Brief, id: string) => brief.woods.findIndex((w) => w.species === id)
+const optionsOf = (answers: Answers, species: string) =>
+  judgeAll(answers, sheet, reference).judged.filter((j) => j.facts.option.species === species)
+
+describe('a. pavilion in the weather, moderate decay hazard, left to grey, no upkeep, 16 ft spans', () => {
+  const brief = makeBrief(
+    {
+      project: 'pavilion',
+      role: 'structure',
+      exposure: 'weather',
+      place: 'madison-wi',
+      carries: 'beam',
+      span: 16 * FOOT,
+      spacing: 8 * FOOT,
+      count: 3,
+      slope: 6 / 12,
+      snow: 30 * PSF,
+      postHeight: 8 * FOOT,
+      finish: 'grey',
+      upkeep: 'none',
+      order: ['durability', 'cost', 'movement', 'look', 'stoutness', 'local', 'time']
+    },
+    sheet,
+    reference
+  )
+  it('a naturally durable wood leads', () => {
+    expect(Number(brief.lead?.figures.durabilityClass.value)).toBeLessThanOrEqual(2.5)
+  })
+  it('spruce, white pine and hemlock are ruled out by decay', () => {
+    for (const id of [
+      'white-spruce',
+      'red-spruce',
+      'engelmann-spruce',
+      'eastern-white-pine',
+      'eastern-hemlock',
+      'western-hemlock'
+    ]) {
+      expect(wood(brief, id).in, id).toBe(false)
+      expect(rules(wood(brief, id).report, 'out'), id).toContain('decay-weather')
+    }
+  })
+  it('redcedar needs a visibly larger section than Douglas-fir', () => {
+    expect(area(wood(brief, 'western-redcedar').report)).toBeGreaterThanOrEqual(
+      1.15 * area(wood(brief, 'douglas-fir').report)
+    )
+  })
+})
+
+describe('b. great-room trusses indoors, 28 ft clear, snow 35 psf, mid stain', () => {
+  const answers: Answers = {
+    project: 'great-room',
+    role: 'structure',
+    exposure: 'heated',
+    place: 'minneapolis-st-paul-mn',
+    carries: 'truss',
+    span: 28 * FOOT,
+    spacing: 12 * FOOT,
+    count: 4,
+    slope: 8 / 12,
+    snow: 35 * PSF,
+    postHeight: 'none',
+    finish: 'mid',
+    checks: 'some',
+    joints: 'small',
+    resin: 'rather-not',
+    stands: 'w52',
+    order: ['movement', 'look', 'stoutness', 'cost', 'time', 'durability', 'local']
+  }
+  const brief = makeBrief(answers, sheet, reference)
+  it('Douglas-fir free of heart centre leads', () => {
+    expect(brief.lead?.option.species).toBe('douglas-fir')
+    expect(brief.lead?.option.heart).toBe('free')
+  })
+  it('redcedar is possible, only stout, with a caution on tension and splitting', () => {
+    const cedar = wood(brief, 'western-redcedar')
+    expect(cedar.in).toBe(true)
+    expect(rules(cedar.report, 'caution')).toEqual(
+      expect.arrayContaining(['strength-stout', 'strength-tension-splits'])
+    )
+  })
+  it('spruce and white pine stand well down, with strength, pitch and lengthwise shrinkage among the reasons', () => {
+    const ids = [
+      'white-spruce',
+      'red-spruce',
+      'engelmann-spruce',
+      'eastern-white-pine',
+      'ponderosa-pine',
+      'lodgepole-pine',
+      'red-pine'
+    ]
+    for (const id of ids) expect(placeOf(brief, id), id).toBeGreaterThanOrEqual(8)
+    const all = new Set(ids.flatMap((id) => optionsOf(answers, id).flatMap((j) => j.fired.map((r) => r.id))))
+    expect([...all].some((id) => id.startsWith('strength-'))).toBe(true)
+    expect([...all]).toEqual(expect.arrayContaining(['look-pitch', 'movement-lengthwise']))
+  })
+})
+
+describe('c. beams for looks only, heated indoors, lowest budget, dark stain', () => {
+  const brief = makeBrief(
+    {
+      project: 'beams',
+      role: 'looks',
+      exposure: 'heated',
+      place: 'burlington-vt',
+      finish: 'dark',
+      budget: 'lowest',
+      checks: 'fine',
+      joints: 'fine',
+      knots: 'any',
+      resin: 'fine',
+      order: ['cost', 'look', 'movement', 'time', 'local', 'stoutness', 'durability']
+    },
+    sheet,
+    reference
+  )
+  const cheap = /spruce|pine|hemlock/
+  it('spruce, pine or hemlock are allowed and lead', () => {
+    expect(brief.lead?.option.species).toMatch(cheap)
+    for (const id of ['eastern-white-pine', 'white-spruce', 'eastern-hemlock'])
+      expect(wood(brief, id).in, id).toBe(true)
+  })
+  it('boxed heart is fine', () => expect(brief.lead?.option.heart).toBe('boxed'))
+  it('no sections are demanded', () => {
+    expect(brief.sizes.demanded).toBe(false)
+    expect(brief.lead?.members).toEqual([])
+  })
+})
+
+describe('d. a pale finish', () => {
+  const brief = makeBrief(
+    { project: 'great-room', role: 'looks', exposure: 'heated', place: 'denver-co', finish: 'pale' },
+    sheet,
+    reference
+  )
+  it('redwood, giant sequoia and redcedar fall, because their own colour wins', () => {
+    for (const id of ['redwood', 'giant-sequoia', 'western-redcedar']) {
+      expect(wood(brief, id).in, id).toBe(false)
+      expect(rules(wood(brief, id).report, 'out'), id).toContain('look-too-dark')
+    }
+  })
+  it('a light wood is left to lead', () => {
+    const lead = reference.woods.get(brief.lead?.option.species ?? '')
+    expect(lead?.colour.L).toBeGreaterThan(65)
+  })
+})
+
+describe('e. green white oak, frame raised a year after cutting', () => {
+  const answers: Answers = {
+    role: 'structure',
+    exposure: 'heated',
+    place: 'albany-ny',
+    carries: 'beam',
+    span: 14 * FOOT,
+    spacing: 8 * FOOT,
+    snow: 40 * PSF,
+    stands: 'w104',
+    waits: 'year',
+    joints: 'small'
+  }
+  const brief = makeBrief(answers, sheet, reference)
+  it('is allowed with a strong caution to raise soon after cutting', () => {
+    const green = optionsOf(answers, 'white-oak').filter((j) => j.facts.option.seasoning === 'green')
+    const allowed = green.filter((j) => j.in)
+    expect(allowed.length).toBeGreaterThan(0)
+    for (const j of allowed) expect(j.fired.map((r) => r.id)).toContain('green-waits')
+  })
+  it('or a drier option leads', () => expect(brief.lead?.option.seasoning).not.toBe('green'))
+})
+
+describe('f. one 40 ft stick, 12 x 16 in, free of heart', () => {
+  const answers: Answers = {
+    role: 'looks',
+    exposure: 'heated',
+    place: 'portland-or',
+    stick: 40 * FOOT,
+    size: [12 * INCH, 16 * INCH],
+    checks: 'few',
+    stands: 'none'
+  }
+  const brief = makeBrief(answers, sheet, reference)
+  it('only woods whose trees give it stay in', () => {
+    const inWoods = brief.woods.filter((w) => w.in)
+    expect(inWoods.length).toBeGreaterThan(0)
+    for (const w of inWoods) {
+      const { supply } = reference.woods.get(w.species) ?? { supply: { longest: 0, log: 0 } }
+      expect(supply.longest, w.species).toBeGreaterThanOrEqual(40 * FOOT - 1)
+      expect(supply.log, w.species).toBeGreaterThanOrEqual(29 * INCH)
+    }
+    expect(inWoods.map((w) => w.species)).toContain('douglas-fir')
+  })
+  it('the lead is free of heart and shows the log it needs, about 30 in', () => {
+    expect(brief.lead?.option.heart).toBe('free')
+    const log = Number(brief.lead?.figures.logDiameter.value) / INCH
+    expect(log).toBeGreaterThan(29)
+    expect(log).toBeLessThan(31)
+  })
+  it('oak is out on length', () => {
+    for (const id of ['white-oak', 'red-oak']) {
+      expect(rules(wood(brief, id).report, 'out'), id).toContain('supply-length')
+    }
+  })
+})
+
+describe('g. posts that touch the ground', () => {
+  const brief = makeBrief(
+    {
+      project: 'pergola',
+      role: 'structure',
+      exposure: 'ground',
+      place: 'atlanta-ga',
+      carries: 'beam',
+      span: 10 * FOOT,
+      spacing: 8 * FOOT,
+      snow: 5 * PSF,
+      postHeight: 8 * FOOT,
+      size: 'none'
+    },
+    sheet,
+    reference
+  )
+  it('nothing untreated stays in but the most durable', () => {
+    for (const w of brief.woods.filter((x) => x.in))
+      expect(reference.woods.get(w.species)?.durability.best, w.species).toBe(1)
+    expect(wood(brief, 'black-locust').in).toBe(true)
+    for (const id of ['douglas-fir', 'white-oak', 'western-redcedar']) expect(wood(brief, id).in, id).toBe(false)
+  })
+  it('a stand-off base is the first advice', () => {
+    const advice = brief.durability.says.map((s) => s.text).find((t) => t.startsWith('First advice'))
+    expect(advice).toMatch(/stand-off base/)
+  })
+})
+
+describe('h. a porch under a roof in the desert', () => {
+  const porch: Answers = {
+    project: 'porch',
+    role: 'structure',
+    exposure: 'roofed',
+    place: 'las-vegas-nv',
+    carries: 'beam',
+    span: 12 * FOOT,
+    spacing: 8 * FOOT,
+    snow: 0,
+    postHeight: 8 * FOOT,
+    joints: 'small'
+  }
+  const outside = makeBrief(porch, sheet, reference)
+  const inside = makeBrief({ ...porch, exposure: 'heated' }, sheet, reference)
+  it('decay hazard is low and Douglas-fir is fine outside', () => {
+    expect(Number(outside.durability.hazard.value)).toBeLessThan(35)
+    const fir = wood(outside, 'douglas-fir')
+    expect(fir.in).toBe(true)
+    expect(rules(fir.report, 'caution').filter((id) => id.startsWith('decay'))).toEqual([])
+  })
+  it('indoors the service moisture is about 6 %', () => {
+    expect(Number(inside.lead?.figures.moistureInService.value)).toBeGreaterThan(0.05)
+    expect(Number(inside.lead?.figures.moistureInService.value)).toBeLessThan(0.07)
+  })
+  it('and green timber shrinks more there than in a heated room elsewhere', () => {
+    const strain = (place: string) =>
+      optionsOf({ ...porch, exposure: 'heated', place }, 'douglas-fir').find(
+        (j) => j.facts.option.seasoning === 'green'
+      )?.facts.faceStrain ?? 0
+    for (const place of ['madison-wi', 'atlanta-ga', 'seattle-wa'])
+      expect(strain('las-vegas-nv'), place).toBeGreaterThan(strain(place))
+  })
+})
+
+describe('i. must stand in six weeks, 10 x 10', () => {
+  const answers: Answers = {
+    role: 'structure',
+    exposure: 'unheated',
+    place: 'boston-ma',
+    carries: 'beam',
+    span: 12 * FOOT,
+    spacing: 8 * FOOT,
+    snow: 35 * PSF,
+    size: [10 * INCH, 10 * INCH],
+    stands: 'w6'
+  }
+  const judging = judgeAll(answers, sheet, reference)
+  it('air drying is ruled out by time, in every wood', () => {
+    const air = judging.judged.filter((j) => j.facts.option.seasoning === 'air')
+    expect(air.length).toBeGreaterThan(20)
+    for (const j of air)
+      expect(
+        j.fired.filter((r) => r.effect === 'out').map((r) => r.id),
+        j.facts.option.id
+      ).toContain('time-air')
+  })
+  it('something can still stand in time', () => expect(judging.judged[0]?.in).toBe(true))
+})
+
+describe('j. plaster between the timbers, joints must stay tight', () => {
+  const answers: Answers = {
+    project: 'house',
+    role: 'structure',
+    exposure: 'heated',
+    place: 'hartford-ct',
+    carries: 'beam',
+    span: 14 * FOOT,
+    spacing: 8 * FOOT,
+    snow: 30 * PSF,
+    joints: 'tight',
+    checks: 'few',
+    stands: 'w52'
+  }
+  const brief = makeBrief(answers, sheet, reference)
+  it('dried to the core and free of heart is favoured', () => {
+    expect(brief.lead?.option.heart).toBe('free')
+    expect(['kiln', 'rfv']).toContain(brief.lead?.option.seasoning)
+  })
+  it('green is ruled out or strongly cautioned', () => {
+    const green = judgeAll(answers, sheet, reference).judged.filter((j) => j.facts.option.seasoning === 'green')
+    for (const j of green) {
+      const spoken = j.fired.filter((r) => r.effect !== 'favour').map((r) => r.id)
+      expect(
+        spoken.some((id) => ['movement-tight-green', 'movement-gap', 'movement-few-checks'].includes(id)),
+        j.facts.option.id
+      ).toBe(true)
+    }
+  })
+})
+
+describe('k. an eastern shop with only hemlock, white pine, red and white oak', () => {
+  const few = ['eastern-hemlock', 'eastern-white-pine', 'red-oak', 'white-oak']
+  const eastern = { ...sheet, woods: sheet.woods.filter((w) => few.includes(w.species)) }
+  const brief = makeBrief(
+    {
+      project: 'barn',
+      role: 'structure',
+      exposure: 'unheated',
+      place: 'concord-nh',
+      carries: 'beam',
+      span: 14 * FOOT,
+      spacing: 10 * FOOT,
+      snow: 60 * PSF,
+      postHeight: 10 * FOOT,
+      order: ['stoutness', 'cost', 'durability', 'movement', 'look', 'time', 'local']
+    },
+    eastern,
+    reference
+  )
+  it('the answer is one of those', () => {
+    expect(few).toContain(brief.lead?.option.species)
+    expect(brief.woods.map((w) => w.species).sort()).toEqual([...few].sort())
+  })
+  it('hemlock stands above pine for load', () => {
+    expect(placeOf(brief, 'eastern-hemlock')).toBeLessThan(placeOf(brief, 'eastern-white-pine'))
+    expect(area(wood(brief, 'eastern-hemlock').report)).toBeLessThanOrEqual(
+      area(wood(brief, 'eastern-white-pine').report)
+    )
+  })
+})
+
+describe('l. "not sure" to everything', () => {
+  const ids = [
+    'project',
+    'role',
+    'exposure',
+    'place',
+    'carries',
+    'span',
+    'spacing',
+    'count',
+    'slope',
+    'snow',
+    'postHeight',
+    'stick',
+    'size',
+    'depthLimit',
+    'finish',
+    'knots',
+    'checks',
+    'joints',
+    'resin',
+    'upkeep',
+    'stands',
+    'waits',
+    'heating',
+    'budget',
+    'local',
+    'order'
+  ]
+  const brief = makeBrief(Object.fromEntries(ids.map((id) => [id, 'unsure'])), sheet, reference)
+  it('is still a brief', () => {
+    expect(brief.lead).not.toBeNull()
+    expect(brief.job.every((line) => line.assumed)).toBe(true)
+  })
+  it('says how open it is and which questions would settle it', () => {
+    expect(brief.sure.of).toBeGreaterThan(1)
+    expect(brief.sure.firstIn).toBeLessThan(brief.sure.of)
+    expect(brief.sure.settle.filter((q) => q.changes > 0).length).toBeGreaterThan(1)
+  })
+  it('and an empty set of answers gives the same choice', () => {
+    expect(makeBrief({}, sheet, reference).lead?.option.id).toBe(brief.lead?.option.id)
+  })
+})
