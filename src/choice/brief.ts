@@ -76,7 +76,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     headline,
     summary: summaryOf(lead, shownReport, c.facts.loaded),
     difference: lead && runnerUp ? differenceOf(lead, runnerUp, judging) : [],
-    sure: carried.sure,
+    sure: { ...carried.sure, says: withMargin(carried.sure.says, lead, runnerUp) },
     why:
       favours.length > 0
         ? favours
@@ -105,6 +105,19 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
       : { says: [sentence('No price is given for a choice that cannot be made.')] },
     cautions: cautionsOf(lead, leader, c),
     ask: askOf(lead, c)
+  }
+}
+
+/** How far ahead the leader is as answered, in points of 100. */
+function withMargin(says: Sentence, lead: OptionReport | null, runnerUp: OptionReport | null): Sentence {
+  if (!lead || !runnerUp) return says
+  const points = Math.max(0, 100 * (lead.total - runnerUp.total))
+  const word = points < 2 ? 'a near thing' : points < 6 ? 'clear, not by much' : 'by a long way'
+  const origin = { mark: 'derived', sources: [{ key: 'bentwise-scale' }], formula: 'total' } as const
+  return {
+    ...says,
+    text: `${says.text} As answered it stands {points} points of 100 ahead of ${runnerUp.said}: ${word}.`,
+    values: { ...says.values, points: { kind: 'index', value: points, origin } }
   }
 }
 

@@ -43,7 +43,7 @@ function answerTo(q: Question): fc.Arbitrary<Answer> {
 /** Every question answered, validly. */
 const full: fc.Arbitrary<Answers> = fc.record(Object.fromEntries(QUESTIONS.map((q) => [q.id, answerTo(q)])))
 /** Some answered, some not sure, some missing. */
-const partial: fc.Arbitrary<Answers> = fc.record(
+const partial = fc.record(
   Object.fromEntries(
     QUESTIONS.map((q) => [
       q.id,
@@ -51,7 +51,7 @@ const partial: fc.Arbitrary<Answers> = fc.record(
     ])
   ),
   { requiredKeys: [] }
-)
+) as fc.Arbitrary<Answers>
 /** Anything at all, with the names of questions sprinkled in. */
 const garbage = fc.oneof(
   fc.anything(),

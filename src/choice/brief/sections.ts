@@ -271,24 +271,28 @@ export function finishSection(judged: Judged, c: Context): Brief['finish'] {
       )
     )
   }
-  if (wood.traits.pitch.level > 0 && !judged.facts.seasoning.setsPitch)
+  const { pitch, tannin } = wood.traits
+  if (pitch.level > 0 && !judged.facts.seasoning.setsPitch) {
     says.push(
       sentence(
-        `${wood.name} may weep pitch in warm rooms and sun; dried without heat it is not set.`,
+        `${wood.name}: ${pitch.says ?? 'it may weep pitch in warm rooms and sun unless heat has set it.'}`,
         undefined,
-        [{ key: 'fpl-1733' }],
-        'seen'
+        pitch.origin.sources,
+        pitch.origin.mark
       )
     )
-  if (wood.traits.tannin.level > 0)
+  }
+  const wetIron = outdoors || judged.facts.delivered > 0.2
+  if (tannin.level === 2 || (tannin.level === 1 && wetIron)) {
     says.push(
       sentence(
-        `${wood.name} holds tannin${wood.traits.tannin.says ? '' : ' or colour that water draws out'}: wet iron stains it blue-black, and light coats need a blocking primer.`,
+        `${wood.name}: ${(tannin.says ?? 'its colour bleeds where it is wet.').replace(/^./, (c) => c.toLowerCase())}`,
         undefined,
-        [{ key: 'fpl-rp-271' }],
-        'seen'
+        tannin.origin.sources,
+        tannin.origin.mark
       )
     )
+  }
   if (judged.facts.delivered > 0.2 && facts.finish !== 'grey')
     says.push(
       sentence(
