@@ -1,6 +1,5 @@
 /** Content, validated and converted once to SI: what the engine is given. Moisture, strains and shares are fractions. */
 import * as v from 'valibot'
-import type { RoomAir } from '../wood/air'
 import type { Origin } from './quantity'
 import {
   type DesignValueContent,
@@ -130,6 +129,19 @@ export interface Limit {
   readonly unit: string
   readonly about: string
   readonly origin: Origin
+}
+
+/** How a room is kept: set points in degrees C, the vapour that living in it adds, and caps on its humidity. */
+export interface RoomAir {
+  readonly heatedC: number
+  readonly cooledC: number
+  readonly coolAboveC: number
+  /** Vapour pressure that the household adds when it is 0 degrees C or colder outside, Pa. */
+  readonly gainPa: number
+  /** Outdoor temperature from which windows are open and nothing is added, degrees C. */
+  readonly noGainAboveC: number
+  readonly heatedCap: number
+  readonly cooledCap: number
 }
 
 export interface Reference {

@@ -1,4 +1,5 @@
 /** The air that a timber lives in: vapour pressure, and a heated room's humidity from the air outside. */
+import type { RoomAir } from '../data/reference'
 
 /**
  * Saturation vapour pressure over water (at or above 0 degrees C) or ice (below), Pa.
@@ -7,19 +8,6 @@
 export function saturationPressure(temperatureC: number): number {
   const T = temperatureC
   return T >= 0 ? 610.5 * Math.exp((17.269 * T) / (237.3 + T)) : 610.5 * Math.exp((21.875 * T) / (265.5 + T))
-}
-
-/** How a room is kept: set points in degrees C, the vapour that living in it adds, and caps on its humidity. */
-export interface RoomAir {
-  readonly heatedC: number
-  readonly cooledC: number
-  readonly coolAboveC: number
-  /** Vapour pressure that the household adds when it is 0 degrees C or colder outside, Pa. */
-  readonly gainPa: number
-  /** Outdoor temperature from which windows are open and nothing is added, degrees C. */
-  readonly noGainAboveC: number
-  readonly heatedCap: number
-  readonly cooledCap: number
 }
 
 /**

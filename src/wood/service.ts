@@ -1,6 +1,7 @@
 /** Moisture of a timber in service, from the place's climate and from where in the building the timber lives. */
 
-import { type RoomAir, roomHumidity } from './air'
+import type { RoomAir } from '../data/reference'
+import { roomHumidity } from './air'
 import { equilibriumMoisture } from './moisture'
 
 export type Exposure = 'heated' | 'unheated' | 'roofed' | 'weather' | 'ground'
