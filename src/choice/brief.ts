@@ -14,9 +14,11 @@ import {
   sizesSection
 } from './brief/sections'
 import { carryOpen } from './brief/sure'
+import { limit } from './facts'
 import { type Judged, type Judging, judgeAll } from './judge'
 import { reportOf, seasoningWords } from './report'
-import { sentence } from './say'
+import type { Context } from './rule'
+import { computed, quantity, sentence } from './say'
 import { type Answers, type Brief, CRITERIA, type OptionReport, type Reason, type WoodLine } from './types'
 
 /** The best judged option of every wood, in the order of merit. */
@@ -76,7 +78,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     headline,
     summary: summaryOf(lead, shownReport, c.facts.loaded),
     difference: lead && runnerUp ? differenceOf(lead, runnerUp, judging) : [],
-    sure: { ...carried.sure, says: withMargin(carried.sure.says, lead, runnerUp) },
+    sure: { ...carried.sure, says: withMargin(carried.sure.says, lead, runnerUp, c) },
     why:
       favours.length > 0
         ? favours
@@ -91,7 +93,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
       })
     ),
     weights: Object.fromEntries(CRITERIA.map((id) => [id, weights[id]])) as Brief['weights'],
-    sizes: sizesSection(c),
+    sizes: sizesSection(c, leader),
     movement: movementSection(shownReport, shown, c),
     climate: climateSection(c),
     durability: durabilitySection(lead, c),
@@ -108,16 +110,24 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
   }
 }
 
-/** How far ahead the leader is as answered, in points of 100. */
-function withMargin(says: Sentence, lead: OptionReport | null, runnerUp: OptionReport | null): Sentence {
+/** How far ahead the leader is as answered, in points of 100; or that it is safer though behind. */
+function withMargin(says: Sentence, lead: OptionReport | null, runnerUp: OptionReport | null, c: Context): Sentence {
   if (!lead || !runnerUp) return says
-  const points = Math.max(0, 100 * (lead.total - runnerUp.total))
-  const word = points < 2 ? 'a near thing' : points < 6 ? 'clear, not by much' : 'by a long way'
-  const origin = { mark: 'derived', sources: [{ key: 'bentwise-scale' }], formula: 'total' } as const
+  const points = 100 * (lead.total - runnerUp.total)
+  const word =
+    points < limit(c.reference, 'margin-near')
+      ? 'a near thing'
+      : points < limit(c.reference, 'margin-clear')
+        ? 'clear, not by much'
+        : 'by a long way'
+  const text =
+    points >= 0
+      ? `As answered it stands {points} points of 100 ahead of ${runnerUp.said}: ${word}.`
+      : `As answered it stands {points} points of 100 behind ${runnerUp.said}, and is put first because it is the safer over what is still open.`
   return {
     ...says,
-    text: `${says.text} As answered it stands {points} points of 100 ahead of ${runnerUp.said}: ${word}.`,
-    values: { ...says.values, points: { kind: 'index', value: points, origin } }
+    text: `${says.text} ${text}`,
+    values: { ...says.values, points: quantity('index', Math.abs(points), computed(c.reference, 'total')) }
   }
 }
 

@@ -1,7 +1,7 @@
 /** What the answers come to: every open answer filled with what is assumed, the place's climate worked out once. */
 import type { Place, Reference } from '../data/reference'
 import { FOOT, INCH, PSF, percent } from '../data/units'
-import type { Duration } from '../frame/factors'
+import type { Variable } from '../frame/cases'
 import type { Carries } from '../frame/job'
 import { roofSnow } from '../frame/loads'
 import type { Section } from '../frame/values'
@@ -9,6 +9,8 @@ import { type Hazard, hazardOf, schefferIndex, schefferMonths, type UseClass, us
 import { type Exposure, type ServiceMoisture, serviceMoisture } from '../wood/service'
 import { askedQuestions } from './questions'
 import { type Answer, type Answers, CRITERIA, type Criterion, UNSURE } from './types'
+
+export type LoadedBy = 'snow' | 'roof' | 'rooms' | 'deck' | 'storage'
 
 export interface Facts {
   /** Answers as used: the person's own, with what was open filled in. */
@@ -29,7 +31,8 @@ export interface Facts {
   readonly count: number
   readonly slope: number
   readonly groundSnow: number
-  readonly live: { readonly pressure: number; readonly duration: Duration; readonly by: 'snow' | 'roof' | 'floor' }
+  /** Variable loads on plan, Pa, each acting alone; `by` names what it is. */
+  readonly variable: readonly (Variable & { readonly by: LoadedBy })[]
   readonly dead: { readonly pressure: number; readonly id: string }
   readonly postHeight: number | null
   readonly stick: number
@@ -78,22 +81,28 @@ export function limit(reference: Reference, id: string): number {
   return found.value
 }
 
-function liveLoad(reference: Reference, carries: Carries, exposure: Exposure, snow: number): Facts['live'] {
+function variableLoads(
+  reference: Reference,
+  carries: Carries,
+  exposure: Exposure,
+  project: string,
+  snow: number
+): Facts['variable'] {
   const { live, snow: factors } = reference.loads
   const pressure = (id: string) => live.get(id)?.pressure ?? 0
+  const inside = exposure === 'heated' || exposure === 'unheated'
   if (carries === 'floor') {
-    return {
-      pressure: pressure(exposure === 'heated' || exposure === 'unheated' ? 'rooms' : 'deck'),
-      duration: 'ten-years',
-      by: 'floor'
-    }
+    const by = project === 'barn' ? 'storage' : inside ? 'rooms' : 'deck'
+    const floor = { load: pressure(by), duration: 'ten-years', by } as const
+    // Snow lies on a deck as it lies on the ground, and is not added to the people on it.
+    return inside ? [floor] : [floor, { load: snow, duration: 'snow', by: 'snow' }]
   }
   const thermal = exposure === 'heated' ? factors.thermalHeated : factors.thermalUnheated
   const onRoof = roofSnow(snow, factors.flatRoofFactor, factors.exposureFactor, thermal)
-  const roof = pressure('roof')
-  return onRoof >= roof
-    ? { pressure: onRoof, duration: 'snow', by: 'snow' }
-    : { pressure: roof, duration: 'seven-days', by: 'roof' }
+  return [
+    { load: pressure('roof'), duration: 'seven-days', by: 'roof' },
+    { load: onRoof, duration: 'snow', by: 'snow' }
+  ]
 }
 
 /**
@@ -118,7 +127,7 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
     return typeof value === 'number' ? value : null
   }
 
-  word('project')
+  const project = word('project')
   const loaded = word('role') !== 'looks'
   const exposure = word('exposure') as Exposure
   const place = reference.places.get(word('place')) ?? ([...reference.places.values()][0] as Place)
@@ -134,10 +143,10 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
   const size = take('size')
   const order = given['order']
   if (!Array.isArray(order)) assumed.push('order')
-  const service = serviceMoisture(place, exposure, reference.room, {
+  // Where posts touch the ground only their feet are soaked; what stands above moves as in the weather.
+  const service = serviceMoisture(place, exposure === 'ground' ? 'weather' : exposure, reference.room, {
     weatherAdds: percent(limit(reference, 'weather-adds')),
-    weatherWettest: percent(limit(reference, 'weather-wettest')),
-    ground: percent(limit(reference, 'ground-moisture'))
+    weatherWettest: percent(limit(reference, 'weather-wettest'))
   })
   const index = schefferIndex(place.temperatureF, place.wetDays)
   const regions = reference.regions.filter((r) => r.states.includes(place.state))
@@ -157,10 +166,10 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
     count: number('count') ?? 1,
     slope: carries === 'floor' ? 0 : slope,
     groundSnow,
-    live: liveLoad(reference, carries, exposure, groundSnow),
+    variable: variableLoads(reference, carries, exposure, project, groundSnow),
     dead: deadLoad(reference, carries, exposure),
     postHeight: number('postHeight'),
-    stick: stick ?? span,
+    stick: stick ?? span + limit(reference, 'end-allowance') * FOOT,
     size: Array.isArray(size) && size.length === 2 && typeof size[0] === 'number' ? (size as unknown as Section) : null,
     depthLimit: number('depthLimit'),
     finish: word('finish'),
@@ -171,7 +180,8 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
     upkeep: word('upkeep'),
     standsWeeks: WEEKS[word('stands')] ?? null,
     waits: word('waits'),
-    heating: word('heating'),
+    // Beams go into a room that is heated already.
+    heating: project === 'beams' ? 'at-once' : word('heating'),
     budget: word('budget'),
     local: word('local'),
     order: Array.isArray(order) ? ([...order, ...CRITERIA.filter((c) => !order.includes(c))] as Criterion[]) : null,

@@ -127,9 +127,9 @@ export const checksFigure: FigureOf = (o, _facts, reference) =>
     'gap',
     o.checkOpening,
     computed(reference, 'checks', {
-      d: quantity('gap', o.section[0] / 2, practice),
-      'eT, green to service': quantity('percent', o.tangentialInAll, o.wood.shrinkageOrigin),
-      'eR, green to service': quantity('percent', o.radialInAll, o.wood.shrinkageOrigin)
+      d: quantity('gap', o.section[1] / 2, practice),
+      'eT, green to driest': quantity('percent', o.dryTangential, o.wood.shrinkageOrigin),
+      'eR, green to driest': quantity('percent', o.dryRadial, o.wood.shrinkageOrigin)
     })
   )
 

@@ -1,7 +1,7 @@
 /** The frame of a job in one wood: what section its timbers need, once a wood, heart and dryness. */
 import type { Grade, Reference, Wood } from '../data/reference'
 import type { ShopSheetContent } from '../data/schema'
-import { INCH, percent } from '../data/units'
+import { FOOT, INCH, percent } from '../data/units'
 import { type FrameJob, type Member, sizeFrame } from '../frame/job'
 import { inTryingOrder } from '../frame/sizing'
 import { type DesignValues, derivedValues, type Section, tabulated } from '../frame/values'
@@ -21,7 +21,7 @@ export function availableOf(sheet: ShopSheetContent, wood: Wood): Available {
   const own = sheet.woods.find((w) => w.species === wood.id)
   const [short, long] = own?.largestIn ?? []
   return {
-    longest: own?.longestFt ? own.longestFt * 12 * INCH : wood.supply.longest,
+    longest: own?.longestFt ? own.longestFt * FOOT : wood.supply.longest,
     largest: short && long ? [short * INCH, long * INCH] : wood.supply.largest,
     log: wood.supply.log
   }
@@ -50,7 +50,7 @@ export function valuesOf(wood: Wood, grade: Grade, reference: Reference): (secti
       'No.1': ratio('ratio-no1'),
       'No.2': ratio('ratio-no2')
     },
-    caution: ratio('derived-caution'),
+    caution: ratio(wood.kind === 'hardwood' ? 'derived-hardwood' : 'derived-softwood'),
     origin: { mark: 'derived', sources: [{ key: 'astm-d2555' }, { key: 'astm-d245' }] }
   })
   return (section) => (wood.designGroup ? tabulated(rows, wood.designGroup, grade, section) : null) ?? derived
@@ -66,16 +66,20 @@ export function frameJob(facts: Facts, reference: Reference, wood: Wood, unseaso
     spacing: facts.spacing,
     slope: facts.slope,
     dead: facts.dead.pressure,
-    live: facts.live.pressure,
-    liveDuration: facts.live.duration,
+    variable: facts.variable,
     postHeight: facts.postHeight,
-    eave: limit(reference, 'eave') * 12 * INCH,
+    eave: limit(reference, 'eave') * FOOT,
     liveRatio: deflection?.liveRatio ?? 360,
     totalRatio: deflection?.totalRatio ?? 240,
     wet: facts.wet,
     unseasoned,
-    net: limit(reference, 'net-section'),
-    density: densityAt(wood.gravityGreen, unseasoned ? wood.greenWhole : percent(15))
+    mortise: limit(reference, 'mortise-width') * INCH,
+    tieLeastDepth: limit(reference, 'tie-least-depth') * INCH,
+    ends: limit(reference, 'end-allowance') * FOOT,
+    density: densityAt(
+      wood.gravityGreen,
+      unseasoned ? wood.greenWhole : percent(limit(reference, 'dry-density-moisture'))
+    )
   }
 }
 
@@ -84,6 +88,8 @@ export interface Frame {
   /** Section of the main timber; the one asked for, or a common size, where none is computed or none passes. */
   readonly section: Section
   readonly passes: boolean
+  /** Area that would just pass if every size were sold, mm2: a section that is barely used is as good as a leaner one. */
+  readonly neededArea: number
   /** True where a section would pass if there were no limit on depth. */
   readonly withoutLimit: Section | null
   /** No table row and no clear-wood strength to derive from. */
@@ -102,24 +108,36 @@ export function frameOf(
 ): Frame {
   const side = limit(reference, 'looks-size') * INCH
   const usual: Section = facts.size ?? [side, side]
-  if (!facts.loaded) return { members: [], section: usual, passes: true, withoutLimit: null, noValues: false }
+  if (!facts.loaded)
+    return {
+      members: [],
+      section: usual,
+      passes: true,
+      neededArea: usual[0] * usual[1],
+      withoutLimit: null,
+      noValues: false
+    }
   const available = availableOf(sheet, wood)
   const sawn = shopSeries.filter((s) => canBeSawn(s, heart, available))
   const cap = facts.depthLimit
   const series = facts.size ? [facts.size] : cap === null ? sawn : sawn.filter((s) => s[1] <= cap + 0.1)
   const values = valuesOf(wood, sheet.grade, reference)
   const job = frameJob(facts, reference, wood, unseasoned)
-  const members = sizeFrame(job, series, sawn, values)
+  const members = sizeFrame(job, series, sawn, values, facts.size !== null)
   const main = members.filter((m) => m.id !== 'post')
   const passes = members.length > 0 && members.every((m) => m.sized.section !== null)
   const largest = main.reduce<Section | null>((most, m) => {
     const s = m.sized.section
     return s && (!most || s[0] * s[1] > most[0] * most[1]) ? s : most
   }, null)
+  // Strength grows with b d^2, so an area that is used to a ratio could shrink by about its two-thirds power.
+  const neededArea = main.reduce((most, { sized: { section: s, governing } }) => {
+    return Math.max(most, s && governing ? s[0] * s[1] * governing.ratio ** (2 / 3) : 0)
+  }, 0)
   const noValues = values(usual) === null
   const withoutLimit =
     !passes && cap !== null && !facts.size && !noValues
       ? (sizeFrame(job, sawn, sawn, values).find((m) => m.id !== 'post')?.sized.section ?? null)
       : null
-  return { members, section: largest ?? facts.size ?? sawn.at(-1) ?? usual, passes, withoutLimit, noValues }
+  return { members, section: largest ?? facts.size ?? sawn.at(-1) ?? usual, passes, neededArea, withoutLimit, noValues }
 }

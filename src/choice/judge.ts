@@ -44,8 +44,7 @@ const frameSignature = (f: Facts): string =>
     f.span,
     f.spacing,
     f.slope,
-    f.live.pressure,
-    f.live.duration,
+    f.variable.map((v) => `${v.load}${v.duration}`),
     f.dead.id,
     f.postHeight,
     f.size,
@@ -67,7 +66,8 @@ export function judgeAll(
   const least = (items: readonly OptionFacts[], of: (o: OptionFacts) => number) =>
     items.reduce((m, o) => Math.min(m, of(o)), Number.POSITIVE_INFINITY)
   const leanest = passing.length > 0 ? least(passing, (o) => o.section[0] * o.section[1]) : null
-  const first: Context = { facts, reference, sheet, leanest, cheapest: 0 }
+  const leastNeeded = passing.length > 0 ? least(passing, (o) => o.frame.neededArea) : null
+  const first: Context = { facts, reference, sheet, leanest, leastNeeded, cheapest: 0 }
   const spoken = all.map((o) => RULES.filter((rule) => rule.when(o, first)))
   const isIn = spoken.map((fired) => !fired.some((r) => r.effect === 'out'))
   // The cheapest that can really be had sets the scale of cost; where nothing can, the cheapest of all.

@@ -10,7 +10,7 @@ import { changeBetween } from '../wood/shrinkage'
 import { densityAt } from '../wood/weight'
 import { type Facts, limit } from './facts'
 import { type Available, availableOf, type Frame } from './frame-for'
-import type { Option } from './types'
+import type { Heart, Option } from './types'
 
 export interface OptionFacts {
   readonly option: Option
@@ -30,9 +30,9 @@ export interface OptionFacts {
   /** Strain still to come, fractions: radial, tangential, mean over the piece's deeper face; low and high by the seasons. */
   readonly radialToCome: number
   readonly tangentialToCome: number
-  /** Strain from green to service: what the checks of a boxed piece show, whoever dried it. */
-  readonly radialInAll: number
-  readonly tangentialInAll: number
+  /** Strain from green to the driest month: what the checks of a boxed piece show at most, whoever dried it. */
+  readonly dryRadial: number
+  readonly dryTangential: number
   readonly faceStrain: number
   readonly faceShrinkage: number
   readonly gap: number
@@ -73,6 +73,14 @@ export function chamberDays(seasoning: SeasoningContent, breadth: number): numbe
   return (seasoning.daysAtOneInch ?? 0) * (breadth / INCH) ** (seasoning.thicknessPower ?? 1)
 }
 
+/** Whether the shop must ask for it: a wood on request, or one that rarely comes free of heart centre. */
+function onRequestOf(sheet: ShopSheetContent, wood: Wood, heart: Heart): boolean {
+  return (
+    (sheet.woods.find((w) => w.species === wood.id)?.onRequest ?? false) ||
+    (heart === 'free' && wood.supply.freeOfHeart !== 'usual')
+  )
+}
+
 interface Delivery {
   readonly moisture: number
   readonly yardWeeks: number
@@ -84,11 +92,12 @@ function delivery(
   reference: Reference,
   sheet: ShopSheetContent,
   wood: Wood,
+  heart: Heart,
   seasoning: SeasoningContent,
   section: Section
 ): Delivery {
   const terms = sheet.seasonings.find((s) => s.id === seasoning.id)
-  const asked = sheet.woods.find((w) => w.species === wood.id)?.onRequest ? sheet.requestWeeks : 0
+  const asked = onRequestOf(sheet, wood, heart) ? sheet.requestWeeks : 0
   const lead = (terms?.leadWeeks ?? 0) + asked
   const fixed = lead + sheet.joineryWeeks
   if (seasoning.id === 'green') return { moisture: wood.greenWhole, yardWeeks: 0, weeks: fixed }
@@ -127,14 +136,18 @@ export function optionFacts(
   const { section } = frame
   const [b, d] = section
   const fsp = wood.fibreSaturation
-  const { moisture: delivered, yardWeeks, weeks } = delivery(facts, reference, sheet, wood, seasoning, section)
+  const {
+    moisture: delivered,
+    yardWeeks,
+    weeks
+  } = delivery(facts, reference, sheet, wood, option.heart, seasoning, section)
 
   const toCome = (total: number, service: number, from = delivered) =>
     Math.max(0, changeBetween(total, from, Math.min(service, fsp), fsp))
   const radial = toCome(wood.radial, facts.service.mean)
   const tangential = toCome(wood.tangential, facts.service.mean)
-  const radialInAll = toCome(wood.radial, facts.service.mean, fsp)
-  const tangentialInAll = toCome(wood.tangential, facts.service.mean, fsp)
+  const dryRadial = toCome(wood.radial, facts.service.driest, fsp)
+  const dryTangential = toCome(wood.tangential, facts.service.driest, fsp)
   const strainAt = (service: number, from: number) => {
     const s = faceStrain(option.heart, b, d, toCome(wood.radial, service, from), toCome(wood.tangential, service, from))
     return Math.max(s.breadth, s.depth)
@@ -165,7 +178,8 @@ export function optionFacts(
   const stickVolume = (b * d * facts.stick) / 1e9
   const volume = (pieces.reduce((sum, v) => sum + v, 0) * facts.count * waste) / 1e9
   const perVolume = pricePerVolume(sheet, option.species, {
-    free: option.heart === 'free',
+    freeTimes:
+      option.heart === 'boxed' ? 0 : wood.supply.freeOfHeart === 'usual' ? 1 : limit(reference, 'rare-free-add'),
     seasoning: option.seasoning,
     length,
     depth: d
@@ -193,9 +207,9 @@ export function optionFacts(
     swing: (b * yearly * limit(reference, 'swing-share')) / 2,
     swelling: (b * swollen) / 2,
     lengthStrain,
-    radialInAll,
-    tangentialInAll,
-    checkOpening: option.heart === 'boxed' ? checkOpening(b / 2, radialInAll, tangentialInAll) : 0,
+    dryRadial,
+    dryTangential,
+    checkOpening: option.heart === 'boxed' ? checkOpening(d / 2, dryRadial, dryTangential) : 0,
     stickVolume,
     stickMass: densityAt(wood.gravityGreen, delivered) * stickVolume,
     volume,
@@ -203,7 +217,7 @@ export function optionFacts(
     timberCost: cost.timber,
     jobCost: cost.job,
     durabilityClass: (wood.durability.best + wood.durability.worst) / 2,
-    onRequest: sheet.woods.find((w) => w.species === wood.id)?.onRequest ?? false
+    onRequest: onRequestOf(sheet, wood, option.heart)
   }
 }
 
@@ -215,6 +229,6 @@ function timbersOf(facts: Facts, frame: Frame): { readonly pieces: readonly numb
     const s = m.sized.section
     return (s ? s[0] * s[1] : area) * Math.max(m.length, m.id === 'beam' || m.id === 'tie' ? facts.stick : 0) * m.pieces
   })
-  if (facts.carries === 'truss') pieces.push(area * (facts.span / 2) * facts.slope) // the king post
+  if (facts.carries === 'truss') pieces.push(area * (facts.span / 2) * facts.slope) // the king post, about as long as the rise
   return { pieces, length: Math.max(facts.stick, ...frame.members.map((m) => m.length)) }
 }

@@ -18,9 +18,13 @@ export const STAGES: readonly { readonly id: Stage; readonly name: string }[] = 
 const always = () => true
 const loaded = (a: Answers) => a['role'] !== 'looks'
 const roof = (a: Answers) => loaded(a) && a['carries'] !== 'floor'
+/** Snow lies on a roof, and on a deck in the open. */
+const snowed = (a: Answers) =>
+  loaded(a) && (a['carries'] !== 'floor' || ['roofed', 'weather', 'ground'].includes(String(a['exposure'])))
 const outside = (a: Answers) =>
   ['roofed', 'weather', 'ground', 'unsure', undefined].includes(a['exposure'] as string | undefined)
-const heated = (a: Answers) => ['heated', 'unsure', undefined].includes(a['exposure'] as string | undefined)
+const heated = (a: Answers) =>
+  a['project'] !== 'beams' && ['heated', 'unsure', undefined].includes(a['exposure'] as string | undefined)
 
 export const QUESTIONS: readonly Question[] = [
   {
@@ -182,7 +186,7 @@ export const QUESTIONS: readonly Question[] = [
     min: 0,
     max: 300 * PSF,
     picture: 'load',
-    when: roof,
+    when: snowed,
     title: 'How much snow does your building office design for, on the ground?',
     label: 'Ground snow',
     why: 'It is often the largest load on a roof. The building office or a neighbour’s drawings state it.',

@@ -57,13 +57,18 @@ function memberReport(m: Member, c: Context): MemberReport {
   const ratio = governing ? quantity('ratio', governing.ratio, computed(c.reference, governing.id)) : null
   const why = governing ? CHECK_NAMES[governing.id] : ''
   const says: Sentence = section
-    ? sentence(`${name} {section}: ${why} governs, used to {ratio}.`, {
-        section: quantity('section', section, {
-          ...computed(c.reference, 'section'),
-          ...(values ? { mark: values.origin.mark, sources: [...values.origin.sources, { key: 'nds' }] } : {})
-        }),
-        ...(ratio ? { ratio: { ...ratio, kind: 'percent' } } : {})
-      })
+    ? sentence(
+        governing && governing.ratio < 0.5
+          ? `${name} {section}: the smallest that fits there, used to {ratio}.`
+          : `${name} {section}: ${why} governs, used to {ratio}.`,
+        {
+          section: quantity('section', section, {
+            ...computed(c.reference, 'section'),
+            ...(values ? { mark: values.origin.mark, sources: [...values.origin.sources, { key: 'nds' }] } : {})
+          }),
+          ...(ratio ? { ratio: { ...ratio, kind: 'percent' } } : {})
+        }
+      )
     : sentence(`${name}: no section of the series passes${why ? `, for ${why}` : ''}.`)
   return {
     id: m.id,

@@ -15,6 +15,8 @@ export interface Context {
   readonly sheet: ShopSheetContent
   /** Section area of the leanest wood that passes, mm2; null where none passes or none is demanded. */
   readonly leanest: number | null
+  /** The least that any wood would need if every size were sold, mm2. */
+  readonly leastNeeded: number | null
   /** Cost of the cheapest option's timber. */
   readonly cheapest: number
 }

@@ -21,17 +21,18 @@ function cost(o: OptionFacts, c: Context): number {
 function movement(o: OptionFacts, c: Context): number {
   const gap = clamp(1 - (o.gap + o.swing + o.swelling) / (limit(c.reference, 'scale-gap-worst') * INCH))
   const checks = clamp(1 - o.checkOpening / (limit(c.reference, 'scale-check-worst') * INCH))
-  const freed = o.option.heart === 'free' ? 0.35 : 1
+  const part = (id: string) => limit(c.reference, id)
+  const freed = o.option.heart === 'free' ? part('score-twist-free') : 1
   const strainShare = clamp(o.tangentialToCome / Math.max(o.wood.tangential, 1e-9))
   const twist = clamp(1 - (o.wood.traits.twist.level / 2) * freed * strainShare)
+  const green = o.option.seasoning === 'green'
   const waits =
-    c.facts.waits === 'year' && o.option.seasoning === 'green'
-      ? 0.5
-      : c.facts.waits === 'months' && o.option.seasoning === 'green'
-        ? 0.8
-        : 1
-  const value = (0.6 * gap + 0.25 * checks + 0.15 * twist) * waits
-  const indifference = (c.facts.joints === 'fine' ? 0.25 : 0) + (c.facts.checks === 'fine' ? 0.15 : 0)
+    !green || c.facts.waits === 'weeks' ? 1 : part(c.facts.waits === 'year' ? 'score-waits-year' : 'score-waits-months')
+  const hot = green && c.facts.exposure === 'heated' && c.facts.heating === 'at-once' ? part('score-hot-green') : 1
+  const value = (part('score-gap') * gap + part('score-checks') * checks + part('score-twist') * twist) * waits * hot
+  const indifference =
+    (c.facts.joints === 'fine' ? part('score-mind-gap') : 0) +
+    (c.facts.checks === 'fine' ? part('score-mind-checks') : 0)
   return indifference + (1 - indifference) * value
 }
 
@@ -44,33 +45,40 @@ function durability(o: OptionFacts, { facts, reference }: Context): number {
 function look(o: OptionFacts, c: Context): number {
   const { facts } = c
   const { traits } = o.wood
-  let value = 1
-  value -= clamp(paleShortfall(o, c) / (2 * limit(c.reference, 'pale-shortfall-out')))
+  const lost = (id: string) => limit(c.reference, id)
   const pitchLeft = o.seasoning.setsPitch ? 0 : traits.pitch.level
-  value -= pitchLeft * (facts.resin === 'never' ? 0.25 : facts.resin === 'rather-not' ? 0.12 : 0.02)
-  value -= traits.knots.level * (facts.knots === 'clear' ? 0.25 : facts.knots === 'some' ? 0.08 : 0)
-  if (facts.finish === 'painted' || facts.finish === 'pale') value -= traits.tannin.level * 0.1
-  if (o.option.heart === 'boxed') value -= facts.checks === 'few' ? 0.25 : facts.checks === 'some' ? 0.06 : 0
+  const pitch = { never: 'score-pitch-never', 'rather-not': 'score-pitch-rather' }[facts.resin] ?? 'score-pitch-fine'
+  let value = 1 - clamp(paleShortfall(o, c) / (2 * lost('pale-shortfall-out'))) - pitchLeft * lost(pitch)
+  if (facts.knots === 'clear') value -= traits.knots.level * lost('score-knots-clear')
+  if (facts.knots === 'some') value -= traits.knots.level * lost('score-knots-some')
+  if (facts.finish === 'painted' || facts.finish === 'pale') value -= traits.tannin.level * lost('score-tannin')
+  if (o.option.heart === 'boxed' && facts.checks === 'few') value -= lost('score-heart-few')
+  if (o.option.heart === 'boxed' && facts.checks === 'some') value -= lost('score-heart-some')
   return clamp(value)
 }
 
-/** 1 at the leanest section of all woods, 0 at two and a half times its area. For looks only, no size is better. */
+/** 1 for the wood that needs least, 0 at two and a half times its area. For looks only, no size is better. */
 function stoutness(o: OptionFacts, c: Context): number {
-  if (!c.facts.loaded || c.leanest === null) return 1
-  const times = (o.section[0] * o.section[1]) / c.leanest
+  if (!c.facts.loaded || !c.leastNeeded) return 1
+  const times = o.frame.neededArea / c.leastNeeded
   return clamp(1 - (times - 1) / (limit(c.reference, 'scale-stout-worst') - 1))
 }
 
 /** Weeks to spare, full at half a year; no hurry, no difference. */
 function time(o: OptionFacts, { facts, reference }: Context): number {
   if (facts.standsWeeks === null) return 1
-  return clamp(0.3 + (0.7 * (facts.standsWeeks - o.readyWeeks)) / limit(reference, 'scale-slack-best'))
+  const least = limit(reference, 'score-time-least')
+  return clamp(least + ((1 - least) * (facts.standsWeeks - o.readyWeeks)) / limit(reference, 'scale-slack-best'))
 }
 
-function local(o: OptionFacts, { facts }: Context): number {
+function local(o: OptionFacts, { facts, reference }: Context): number {
   if (facts.local === 'no-matter') return 1
   const grows = (regions: readonly string[]) => o.wood.regions.some((r) => regions.includes(r))
-  return grows(facts.regions) ? 1 : grows(facts.nearRegions) ? 0.6 : 0.2
+  return grows(facts.regions)
+    ? 1
+    : grows(facts.nearRegions)
+      ? limit(reference, 'score-local-near')
+      : limit(reference, 'score-local-far')
 }
 
 const SCALES: Readonly<Record<Criterion, (o: OptionFacts, c: Context) => number>> = {

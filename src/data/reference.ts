@@ -84,6 +84,7 @@ export interface Wood {
     readonly longest: number
     readonly largest: readonly [number, number]
     readonly log: number
+    readonly freeOfHeart: SpeciesContent['supply']['freeOfHeart']
     readonly origin: Origin
   }
   readonly regions: readonly string[]
@@ -191,7 +192,9 @@ export interface Content {
 function toWood(s: SpeciesContent): Wood {
   const clear = s.strengthGreen
   const heart = s.greenMoisture.heartwoodPercent ?? s.greenMoisture.wholePercent ?? 0
-  const whole = s.greenMoisture.wholePercent ?? heart
+  // Some inventories print a whole-stem figure below both heartwood and sapwood, which cannot be: the drier part then stands.
+  const least = Math.min(heart, s.greenMoisture.sapwoodPercent ?? heart)
+  const whole = Math.max(s.greenMoisture.wholePercent ?? heart, least)
   const kPa = (n: number | undefined) => (n === undefined ? undefined : n / 1000)
   const traits = Object.fromEntries(
     Object.entries(s.traits).map(([id, t]) => [id, { level: t.level, says: t.says ?? null, origin: originOf(t) }])
@@ -239,6 +242,7 @@ function toWood(s: SpeciesContent): Wood {
       longest: s.supply.longestFt * FOOT,
       largest: [(s.supply.largestIn[0] ?? 0) * INCH, (s.supply.largestIn[1] ?? 0) * INCH],
       log: s.supply.largestLogIn * INCH,
+      freeOfHeart: s.supply.freeOfHeart,
       origin: originOf(s.supply)
     },
     regions: s.grows.regions,

@@ -103,6 +103,8 @@ export const speciesSchema = v.pipe(
       largestIn: v.pipe(v.array(positive), v.length(2)),
       /** Largest small-end log diameter usually had, under bark, in. */
       largestLogIn: positive,
+      /** Whether framing timbers of this wood are sold free of heart centre. */
+      freeOfHeart: v.picklist(['usual', 'rare', 'hardly']),
       ...origin
     }),
     /** Forest regions (ids of `regions.json`) where the tree is felled for timber. */

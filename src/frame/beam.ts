@@ -1,12 +1,14 @@
 /** A simple beam under uniform load: bending, shear, deflection. N, mm, MPa. */
-import { type Check, check } from './check'
+import { largest, loadCases, type Variable } from './cases'
+import { type Check, check, worse } from './check'
 import {
   beamStabilityFactor,
   creepFactor,
   type Duration,
   effectiveLengthUniform,
   loadDurationFactor,
-  sizeFactor
+  sizeFactor,
+  wetServiceFactors
 } from './factors'
 import type { DesignValues, Section } from './values'
 
@@ -15,17 +17,16 @@ export interface UniformBeam {
   readonly span: number
   /** Permanent line load, N/mm. */
   readonly dead: number
-  /** Variable line load (snow, roof or floor), N/mm. */
-  readonly live: number
-  readonly liveDuration: Duration
+  /** Variable line loads (snow, roof or floor), N/mm, each acting alone. */
+  readonly variable: readonly Variable[]
   /** Distance between points held sideways, mm; 0 where planks or purlins hold the top edge. */
   readonly unsupported: number
   /** Permitted deflection as span over this, under live load and under all of it. */
   readonly liveRatio: number
   readonly totalRatio: number
   readonly unseasonedOrWet: boolean
-  /** Share of the section left after joinery at the worst place in bending, 0 to 1. */
-  readonly net: number
+  /** Breadth that a mortise takes where the beam is bent most, mm. */
+  readonly mortise: number
 }
 
 /** Largest moment of a simple beam under uniform load, N mm. Source: derived (statics): w L^2 / 8. */
@@ -57,20 +58,20 @@ export function adjustedBending(
   return star * beamStabilityFactor(length, section[0], section[1], star, values.elasticityMin)
 }
 
+/** What a mortise through the depth leaves of the breadth. Source: derived (net section; nds, 3.1.2). */
+export const netSection = ([b, d]: Section, mortise: number): Section => [Math.max(b - mortise, 0.1 * b), d]
+
 /**
- * Checks of a simple beam: bending (nds, 3.3), shear (nds, 3.4, load within a depth of the support left out), deflection
- * with creep on the permanent part (nds, 3.5.2). The worse of permanent load alone and all load governs strength.
+ * Checks of a simple beam: bending on the net section (nds, 3.3), shear with all the load and no notch (nds, 3.4),
+ * deflection with creep on the permanent part (nds, 3.5.2). The worst load case governs strength.
  */
 export function checkBeam(beam: UniformBeam, section: Section, values: DesignValues): Check[] {
   const [b, d] = section
   const { span } = beam
   const inertia = momentOfInertia(section)
-  const modulus = sectionModulus(section) * beam.net
-  const cases: readonly (readonly [number, Duration])[] = [
-    [beam.dead, 'permanent'],
-    [beam.dead + beam.live, beam.liveDuration]
-  ]
-  const bending = cases.map(([load, duration]) =>
+  const modulus = sectionModulus(netSection(section, beam.mortise))
+  const cases = loadCases(beam.dead, beam.variable)
+  const bending = cases.map(({ load, duration }) =>
     check(
       'bending',
       'stress',
@@ -79,16 +80,20 @@ export function checkBeam(beam: UniformBeam, section: Section, values: DesignVal
       'nds 3.3'
     )
   )
-  const shear = cases.map(([load, duration]) => {
-    const force = load * Math.max(0, span / 2 - d)
-    return check('shear', 'stress', (3 * force) / (2 * b * d), values.shear * loadDurationFactor(duration), 'nds 3.4')
-  })
-  const live = uniformDeflection(beam.live, span, values.elasticity, inertia)
+  const shear = cases.map(({ load, duration }) =>
+    check(
+      'shear',
+      'stress',
+      (3 * load * span) / 2 / (2 * b * d),
+      values.shear * loadDurationFactor(duration),
+      'nds 3.4'
+    )
+  )
+  const live = uniformDeflection(largest(beam.variable), span, values.elasticity, inertia)
   const dead = uniformDeflection(beam.dead, span, values.elasticity, inertia)
-  const more = (list: Check[]) => list.reduce((a, c) => (c.ratio > a.ratio ? c : a))
   return [
-    more(bending),
-    more(shear),
+    worse(bending as [Check, ...Check[]]),
+    worse(shear as [Check, ...Check[]]),
     check('deflection-live', 'gap', live, span / beam.liveRatio, 'ibc Table 1604.3'),
     check(
       'deflection-total',
@@ -98,4 +103,12 @@ export function checkBeam(beam: UniformBeam, section: Section, values: DesignVal
       'nds 3.5.2'
     )
   ]
+}
+
+/**
+ * Length of bearing that each end needs, mm, so that the fibres are not crushed. Source: nds, 3.10.2.
+ * @param reaction N @param wet service above 19 % moisture
+ */
+export function bearingLength(reaction: number, breadth: number, values: DesignValues, wet: boolean): number {
+  return reaction / (breadth * values.compressionPerp * wetServiceFactors(wet, values.wetIncluded).compressionPerp)
 }

@@ -25,6 +25,11 @@ export function check(id: Check['id'], kind: Check['kind'], demand: number, capa
   return { id, kind, demand, capacity, ratio: demand / capacity, clause }
 }
 
+/** The worse of several checks of one kind. */
+export function worse(list: readonly [Check, ...Check[]]): Check {
+  return list.reduce((a, c) => (c.ratio > a.ratio ? c : a))
+}
+
 /** The check that is used most, or null where there is none. */
 export function worst(checks: readonly Check[]): Check | null {
   return checks.reduce<Check | null>((most, c) => (most && most.ratio >= c.ratio ? most : c), null)

@@ -1,14 +1,14 @@
 /** A post under a central load. N, mm, MPa. */
-import { type Check, check } from './check'
+import { loadCases, type Variable } from './cases'
+import { type Check, check, worse } from './check'
 import { columnStabilityFactor, type Duration, loadDurationFactor, wetServiceFactors } from './factors'
 import type { DesignValues, Section } from './values'
 
 export interface Post {
-  /** Unbraced height, mm, pinned at both ends. */
+  /** Height between points held sideways, mm, pinned at both ends: braces or walls hold the head. */
   readonly height: number
   readonly dead: number
-  readonly live: number
-  readonly liveDuration: Duration
+  readonly variable: readonly Variable[]
   readonly wet: boolean
 }
 
@@ -36,13 +36,8 @@ export function checkPost(post: Post, section: Section, values: DesignValues): C
   const slender = check('slenderness', 'ratio', slenderness, MAX_SLENDERNESS, 'nds 3.7.1.4')
   if (slender.ratio > 1) return [slender]
   const area = section[0] * section[1]
-  const cases = (
-    [
-      [post.dead, 'permanent'],
-      [post.dead + post.live, post.liveDuration]
-    ] as const
-  ).map(([load, duration]) =>
+  const cases = loadCases(post.dead, post.variable).map(({ load, duration }) =>
     check('compression', 'stress', load / area, adjustedCompression(values, slenderness, duration, post.wet), 'nds 3.7')
   )
-  return [slender, cases.reduce((a, c) => (c.ratio > a.ratio ? c : a))]
+  return [slender, worse(cases as [Check, ...Check[]])]
 }

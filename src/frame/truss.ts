@@ -2,10 +2,11 @@
  * A king-post truss without struts under uniform roof load: forces by statics, and its rafter and tie as timbers that
  * are pushed or pulled and bent at once. A first look; joints are not sized here. N, mm, MPa.
  */
-import { adjustedBending, momentOfInertia, sectionModulus, uniformDeflection, uniformMoment } from './beam'
-import { type Check, check } from './check'
+import { adjustedBending, momentOfInertia, netSection, sectionModulus, uniformDeflection, uniformMoment } from './beam'
+import { largest, loadCases, type Variable } from './cases'
+import { type Check, check, worse } from './check'
 import { adjustedCompression } from './column'
-import { creepFactor, type Duration, eulerStress, loadDurationFactor } from './factors'
+import { creepFactor, eulerStress, loadDurationFactor } from './factors'
 import type { DesignValues, Section } from './values'
 
 export interface TrussForces {
@@ -52,15 +53,14 @@ export interface KingPostTruss {
   readonly span: number
   readonly pitch: number
   readonly dead: number
-  readonly live: number
+  readonly variable: readonly Variable[]
   readonly tieDead: number
-  readonly liveDuration: Duration
   readonly wet: boolean
   readonly unseasonedOrWet: boolean
   readonly liveRatio: number
   readonly totalRatio: number
-  /** Share of the section left where a mortise or housing is cut. */
-  readonly net: number
+  /** Breadth that a mortise takes out where the timber is bent most, mm. */
+  readonly mortise: number
 }
 
 /** Combined bending and compression of the rafter (nds, 3.9.2), and its deflection (nds, 3.5.2). Purlins hold it sideways. */
@@ -69,15 +69,10 @@ export function checkRafter(truss: KingPostTruss, section: Section, values: Desi
   const length = half / Math.cos(Math.atan(truss.pitch))
   const slenderness = length / section[1]
   if (slenderness > 50) return [check('slenderness', 'ratio', slenderness, 50, 'nds 3.7.1.4')]
-  const combined = (
-    [
-      [0, 'permanent'],
-      [truss.live, truss.liveDuration]
-    ] as const
-  ).map(([live, duration]) => {
-    const forces = kingPostForces(truss.span, truss.pitch, truss.dead + live, truss.tieDead)
+  const combined = loadCases(truss.dead, truss.variable).map(({ load, duration }) => {
+    const forces = kingPostForces(truss.span, truss.pitch, load, truss.tieDead)
     const fc = forces.rafter / (section[0] * section[1])
-    const fb = forces.rafterMoment / (sectionModulus(section) * truss.net)
+    const fb = forces.rafterMoment / sectionModulus(netSection(section, truss.mortise))
     const along = adjustedCompression(values, slenderness, duration, truss.wet)
     const bent = adjustedBending(values, section, duration, 0)
     const euler = eulerStress(values.elasticityMin, slenderness)
@@ -87,9 +82,9 @@ export function checkRafter(truss: KingPostTruss, section: Section, values: Desi
   // Across the slope the load is w cos^2 per length of rafter, over the sloped length.
   const slope = Math.cos(Math.atan(truss.pitch)) ** 2
   const sag = (load: number) => uniformDeflection(load * slope, length, values.elasticity, momentOfInertia(section))
-  const live = sag(truss.live)
+  const live = sag(largest(truss.variable))
   return [
-    combined.reduce((a, c) => (c.ratio > a.ratio ? c : a)),
+    worse(combined as [Check, ...Check[]]),
     check('deflection-live', 'gap', live, length / truss.liveRatio, 'ibc Table 1604.3'),
     check(
       'deflection-total',
@@ -103,18 +98,13 @@ export function checkRafter(truss: KingPostTruss, section: Section, values: Desi
 
 /** Combined bending and tension of the tie on its net section (nds, 3.9.1). */
 export function checkTie(truss: KingPostTruss, section: Section, values: DesignValues): Check[] {
-  const combined = (
-    [
-      [0, 'permanent'],
-      [truss.live, truss.liveDuration]
-    ] as const
-  ).map(([live, duration]) => {
-    const forces = kingPostForces(truss.span, truss.pitch, truss.dead + live, truss.tieDead)
-    const ft = forces.tie / (section[0] * section[1] * truss.net)
-    const fb = forces.tieMoment / (sectionModulus(section) * truss.net)
+  const combined = loadCases(truss.dead, truss.variable).map(({ load, duration }) => {
+    const forces = kingPostForces(truss.span, truss.pitch, load, truss.tieDead)
+    const ft = forces.tie / (netSection(section, truss.mortise)[0] * section[1])
+    const fb = forces.tieMoment / sectionModulus(netSection(section, truss.mortise))
     const pull = values.tension * loadDurationFactor(duration)
     const bent = adjustedBending(values, section, duration, 0)
     return check('tension-bending', 'ratio', ft / pull + fb / bent, 1, 'nds 3.9.1')
   })
-  return [combined.reduce((a, c) => (c.ratio > a.ratio ? c : a))]
+  return [worse(combined as [Check, ...Check[]])]
 }

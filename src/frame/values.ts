@@ -67,7 +67,7 @@ export function derivedValues(
   const depthFactor = (2 / 12) ** (1 / 9)
   const { caution } = factors
   const bending = (lower(clear.rupture, 0.16) / 2.1) * depthFactor * ratio * caution
-  const elasticity = clear.elasticity * 0.94 * (grade === 'No.2' ? 0.85 : 1)
+  const elasticity = clear.elasticity * 0.94 * (grade === 'No.2' ? 0.8 : 1) * caution
   return {
     bending,
     tension: 0.55 * bending,

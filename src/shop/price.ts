@@ -6,7 +6,12 @@ import { BOARD_FOOT, FOOT, INCH } from '../data/units'
 export function pricePerVolume(
   sheet: ShopSheetContent,
   species: string,
-  timber: { readonly free: boolean; readonly seasoning: string; readonly length: number; readonly depth: number }
+  timber: {
+    /** Times the addition for free of heart centre is charged; 0 boxed. */ readonly freeTimes: number
+    readonly seasoning: string
+    readonly length: number
+    readonly depth: number
+  }
 ): number {
   const wood = sheet.woods.find((w) => w.species === species)
   if (!wood) throw new RangeError(`the shop sheet does not carry ${species}`)
@@ -14,7 +19,7 @@ export function pricePerVolume(
   const add = (percent: number) => {
     price *= 1 + percent / 100
   }
-  if (timber.free) add(sheet.freeOfHeartAddPercent)
+  add(sheet.freeOfHeartAddPercent * timber.freeTimes)
   if (timber.length > sheet.longAddPercent.aboveFt * FOOT) add(sheet.longAddPercent.add)
   if (timber.depth > sheet.largeAddPercent.aboveIn * INCH) add(sheet.largeAddPercent.add)
   const seasoning = sheet.seasonings.find((s) => s.id === timber.seasoning)

@@ -29,27 +29,24 @@ export interface Wetting {
   readonly weatherAdds: number
   /** Moisture of the outer wood after days of rain, fraction. */
   readonly weatherWettest: number
-  /** Moisture where wood touches ground or standing water, fraction. */
-  readonly ground: number
 }
 
 /**
  * Monthly and mean moisture in service. Indoors from the room's air; outdoors under cover from the outdoor air;
- * in the weather the same plus a stated addition; on the ground a stated value at or above fibre saturation.
+ * in the weather the same plus a stated addition (what stands above ground contact moves so too).
  * Source: wood-handbook-2010, eq. 4-5 (equilibrium), ch. 13 (service moisture from the place's climate).
  */
 export function serviceMoisture(air: MonthlyAir, exposure: Exposure, room: RoomAir, wetting: Wetting): ServiceMoisture {
   const outdoor = air.temperatureC.map((t, i) => equilibriumMoisture(t, air.humidity[i] ?? 0))
   const months = outdoor.map((emc, i) => {
-    if (exposure === 'ground') return wetting.ground
-    if (exposure === 'weather') return emc + wetting.weatherAdds
+    if (exposure === 'weather' || exposure === 'ground') return emc + wetting.weatherAdds
     if (exposure !== 'heated') return emc
     const inside = roomHumidity(air.temperatureC[i] ?? 0, air.humidity[i] ?? 0, room)
     return equilibriumMoisture(inside.temperatureC, inside.humidity)
   })
   const mean = months.reduce((sum, m) => sum + m, 0) / months.length
   // In the weather a dry spell takes an open timber down to the air's own equilibrium, and rain takes it up.
-  const weather = exposure === 'weather'
+  const weather = exposure === 'weather' || exposure === 'ground'
   return {
     outdoor,
     months,

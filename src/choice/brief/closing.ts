@@ -1,5 +1,6 @@
 /** Cautions, and what to ask the framer and the engineer. */
 import type { Sentence } from '../../data/quantity'
+import { limit } from '../facts'
 import type { Judged } from '../judge'
 import type { Context } from '../rule'
 import { PRACTICE, sentence } from '../say'
@@ -26,7 +27,7 @@ export function cautionsOf(lead: OptionReport | null, judged: Judged | null, c: 
   for (const reason of lead?.reasons ?? []) if (reason.effect === 'caution') says.push(reason.says)
   for (const caution of judged?.facts.wood.cautions ?? [])
     says.push(sentence(caution.says, undefined, caution.origin.sources, caution.origin.mark))
-  if (judged && judged.facts.stickMass > 300) {
+  if (judged && judged.facts.stickMass > limit(c.reference, 'heavy-stick')) {
     says.push(
       sentence('The longest stick weighs about {weight}: it wants a crane or a well-planned lift.', {
         weight: lead?.figures.stickWeight ?? badWeight()

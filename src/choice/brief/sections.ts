@@ -3,6 +3,7 @@ import type { Quantity, Sentence } from '../../data/quantity'
 import { originOf, type Sourced } from '../../data/reference'
 import { logDiameterNeeded, sectionShape } from '../../wood/section'
 import { changeBetween } from '../../wood/shrinkage'
+import type { Facts, LoadedBy } from '../facts'
 import { hazardFigure, serviceMoistureFigure } from '../figures'
 import type { Judged } from '../judge'
 import type { Context } from '../rule'
@@ -11,59 +12,88 @@ import type { Brief, LogEnd, OptionReport } from '../types'
 
 const HANDBOOK = { key: 'wood-handbook-2010' }
 
-export function sizesSection(c: Context): Brief['sizes'] {
+const LOADED_BY: Readonly<Record<LoadedBy, string>> = {
+  snow: 'snow',
+  roof: 'the code’s least roof load',
+  rooms: 'people and furniture',
+  deck: 'people',
+  storage: 'stored goods'
+}
+
+/** The variable loads as quantities, in words. */
+function loadWords(c: Context): { readonly text: string; readonly values: Record<string, Quantity> } {
   const { facts, reference } = c
-  if (!facts.loaded)
-    return {
-      demanded: false,
-      says: [
-        sentence(
-          'These timbers carry nothing, so no size is demanded. Choose what pleases the eye and what can be lifted.'
-        )
-      ]
-    }
-  const dead = reference.loads.dead.get(facts.dead.id)
-  const live = quantity(
-    'areaLoad',
-    facts.live.pressure,
-    facts.live.by === 'snow'
-      ? computed(reference, 'roof-snow', { pg: quantity('areaLoad', facts.groundSnow, ANSWERED) })
-      : (reference.loads.live.get(
-          facts.live.by === 'roof'
-            ? 'roof'
-            : facts.exposure === 'heated' || facts.exposure === 'unheated'
-              ? 'rooms'
-              : 'deck'
-        )?.origin ?? { mark: 'practice', sources: [PRACTICE] })
-  )
-  const what = {
-    truss: 'as king-post trusses of {span}',
-    beam: 'as plain beams of {span}',
-    floor: 'as floor beams of {span}'
-  }[facts.carries]
-  const by = { snow: 'snow on the roof', roof: 'the code’s least roof load', floor: 'people and furniture' }[
-    facts.live.by
-  ]
-  return {
-    demanded: true,
-    says: [
-      sentence(
-        `Each wood is sized ${what}, {spacing} apart, for {dead} of ${facts.carries === 'floor' ? 'floor' : 'roof'} and {live} of ${by}, besides its own weight, at grade ${c.sheet.grade.replace('No.', 'No. ')}.`,
-        {
-          span: quantity('span', facts.span, ANSWERED),
-          spacing: quantity('span', facts.spacing, ANSWERED),
-          dead: quantity('areaLoad', facts.dead.pressure, dead?.origin ?? { mark: 'practice', sources: [PRACTICE] }),
-          live
-        }
-      ),
-      sentence(
-        'A weaker or springier wood carries the same load with a larger timber: the picture sets them side by side. Joinery often asks for more than the load does.'
-      ),
-      sentence(
-        'Preliminary sizes, not for construction. Joints, wind, drifting snow, earthquake and the way down to the ground are not in them: a licensed engineer designs the frame to the local code.'
-      )
-    ]
+  const values: Record<string, Quantity> = {}
+  const words = facts.variable.map(({ load, by }) => {
+    const ground = quantity('areaLoad', facts.groundSnow, ANSWERED)
+    const origin =
+      by === 'snow' && facts.carries !== 'floor'
+        ? computed(reference, 'roof-snow', { pg: ground })
+        : by === 'snow'
+          ? ANSWERED
+          : (reference.loads.live.get(by)?.origin ?? { mark: 'practice' as const, sources: [PRACTICE] })
+    values[by] = quantity('areaLoad', load, origin)
+    return `{${by}} of ${LOADED_BY[by]}`
+  })
+  return { text: words.join(' or '), values }
+}
+
+export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
+  const { facts, reference } = c
+  if (!facts.loaded) {
+    const text =
+      'These timbers carry nothing, so no size is demanded. Choose what pleases the eye and what can be lifted.'
+    return { demanded: false, says: [sentence(text)] }
   }
+  const dead = reference.loads.dead.get(facts.dead.id)
+  const what = { truss: 'king-post trusses of {span}', beam: 'plain beams of {span}', floor: 'floor beams of {span}' }[
+    facts.carries
+  ]
+  const load = loadWords(c)
+  const says = [
+    sentence(
+      `Each wood is sized as ${what}, {spacing} apart, for {dead} of ${facts.carries === 'floor' ? 'floor' : 'roof'} and, in turn, ${load.text}, besides its own weight, at grade ${c.sheet.grade.replace('No.', 'No. ')}.`,
+      {
+        span: quantity('span', facts.span, ANSWERED),
+        spacing: quantity('span', facts.spacing, ANSWERED),
+        dead: quantity('areaLoad', facts.dead.pressure, dead?.origin ?? { mark: 'practice', sources: [PRACTICE] }),
+        ...load.values
+      }
+    )
+  ]
+  const tie = lead?.facts.frame.members.find((m) => m.id === 'tie')
+  const rafter = lead?.facts.frame.members.find((m) => m.id === 'rafter')
+  const beam = lead?.facts.frame.members.find((m) => m.id === 'beam')
+  if (tie?.force && rafter?.force) {
+    says.push(
+      sentence(
+        'The tie is pulled by about {pull} and each rafter foot pushes with {push}: the joint there decides, not the timber. Nothing is hung from the tie or stored on it.',
+        {
+          pull: quantity('force', tie.force, computed(reference, 'tie-pull')),
+          push: quantity('force', rafter.force, computed(reference, 'tie-pull'))
+        }
+      )
+    )
+  }
+  if (beam?.bearing) {
+    says.push(
+      sentence(
+        'Each end of the beam needs {bearing} of bearing under it, clear of pegs and mortises, or the wood crushes.',
+        {
+          bearing: quantity('gap', beam.bearing, computed(reference, 'bearing'))
+        }
+      )
+    )
+  }
+  says.push(
+    sentence(
+      'A weaker or springier wood carries the same load with a larger timber: the picture sets them side by side. Joinery often asks for more than the load does.'
+    ),
+    sentence(
+      'Preliminary sizes, not for construction. Not in them: joints and notched ends, wind and uplift, drifted or one-sided snow, earthquake, posts without braces, and the way down to the ground. A licensed engineer designs the frame to the local code.'
+    )
+  )
+  return { demanded: true, says }
 }
 
 /** Both cuts of the leading wood from green to service, drawn larger than they move. */
@@ -74,6 +104,7 @@ export function logEnds(lead: Judged, c: Context): LogEnd[] {
     Math.max(0, changeBetween(total, wood.fibreSaturation, service, wood.fibreSaturation))
   const radial = strain(wood.radial)
   const tangential = strain(wood.tangential)
+  const { dryRadial, dryTangential } = lead.facts
   const exaggeration = 3
   return (['boxed', 'free'] as const).map((heart): LogEnd => {
     const shape = sectionShape({ heart, breadth: section[0], depth: section[1], radial, tangential, exaggeration })
@@ -98,7 +129,7 @@ export function logEnds(lead: Judged, c: Context): LogEnd[] {
                 log,
                 opening: quantity(
                   'gap',
-                  2 * Math.PI * (section[0] / 2) * (tangential - radial),
+                  2 * Math.PI * (section[1] / 2) * (dryTangential - dryRadial),
                   computed(c.reference, 'checks')
                 )
               }
@@ -159,6 +190,23 @@ const WHERE: Readonly<Record<string, string>> = {
   ground: 'touching the ground'
 }
 
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December'
+]
+const driestMonth = ({ service }: Facts): string =>
+  MONTHS[service.months.indexOf(Math.min(...service.months))] ?? 'winter'
+
 export function climateSection(c: Context): Brief['climate'] {
   const { facts, reference } = c
   return {
@@ -170,10 +218,10 @@ export function climateSection(c: Context): Brief['climate'] {
       }),
       facts.exposure === 'heated'
         ? sentence(
-            'Winter is the dry season indoors: cold air holds little water, and the room warms it. Most gaps are widest in late winter.',
+            `The room is driest in ${driestMonth(facts)}, so that is when gaps are widest.`,
             undefined,
-            [HANDBOOK],
-            'seen'
+            [{ key: 'derived' }],
+            'derived'
           )
         : sentence(
             'A big timber follows the air slowly: its inside hardly notices a season.',
@@ -235,6 +283,14 @@ export function durabilitySection(report: OptionReport | null, c: Context): Brie
     }
     says.push(
       sentence(
+        'Termites and beetles are not in the index, and pressure-treated timber is not among the options here: ask about both where they matter.',
+        undefined,
+        [PRACTICE],
+        'practice'
+      )
+    )
+    says.push(
+      sentence(
         'Classes come from tests of stakes and blocks; field trials and buildings scatter widely about them, and some woods change places.',
         undefined,
         [{ key: 'highley-1995' }, { key: 'en-350-2016' }],
@@ -250,7 +306,8 @@ export function finishSection(judged: Judged, c: Context): Brief['finish'] {
   const { wood } = judged.facts
   const finish = reference.finishes.find((f) => f.id === facts.finish)
   const says: Sentence[] = []
-  if (finish)
+  const indoors = facts.exposure === 'heated' || facts.exposure === 'unheated'
+  if (finish && !(indoors && finish.id === 'grey'))
     says.push(
       sentence(
         `${finish.name}: ${finish.says.charAt(0).toLowerCase()}${finish.says.slice(1)}`,
@@ -316,17 +373,24 @@ export function finishSection(judged: Judged, c: Context): Brief['finish'] {
 export function costSection(lead: OptionReport, inOptions: readonly OptionReport[], c: Context): Brief['cost'] {
   const f = lead.figures
   const says: Sentence[] = [
-    sentence('The timber comes to about {timber}, which is {share} of a frame of about {frame}: {volume} at {price}.', {
-      timber: f.timberCost,
-      share: f.timberShare,
-      frame: f.jobCost,
-      volume: f.volume,
-      price: f.pricePerVolume
-    })
+    sentence(
+      'The timber comes to about {timber}, which is {share} of the {frame} for these main timbers cut and raised: {volume} at {price}.',
+      {
+        timber: f.timberCost,
+        share: f.timberShare,
+        frame: f.jobCost,
+        volume: f.volume,
+        price: f.pricePerVolume
+      }
+    )
   ]
   const value = (q: Quantity) => (typeof q.value === 'number' ? q.value : 0)
-  const cheapest = [...inOptions].sort((a, b) => value(a.figures.timberCost) - value(b.figures.timberCost))[0]
-  if (cheapest && value(cheapest.figures.timberCost) < 0.97 * value(f.timberCost)) {
+  const cheapest = [...inOptions].sort((a, b) => value(a.figures.jobCost) - value(b.figures.jobCost))[0]
+  if (
+    cheapest &&
+    value(cheapest.figures.jobCost) < 0.98 * value(f.jobCost) &&
+    value(cheapest.figures.timberCost) < value(f.timberCost)
+  ) {
     const g = cheapest.figures
     const less = (a: Quantity, b: Quantity) =>
       quantity('percent', 1 - value(b) / value(a), {
@@ -336,7 +400,7 @@ export function costSection(lead: OptionReport, inOptions: readonly OptionReport
       })
     says.push(
       sentence(
-        `The cheapest that still does the job, ${cheapest.said} (${cheapest.heartSays}, ${cheapest.seasoningSays}), saves {timber} of the timber but only {frame} of the frame.`,
+        `The cheapest that still does the job, ${cheapest.said} (${cheapest.heartSays}, ${cheapest.seasoningSays}), saves {timber} of the timber, and {frame} of the whole.`,
         {
           timber: less(f.timberCost, g.timberCost),
           frame: less(f.jobCost, g.jobCost)
@@ -349,13 +413,13 @@ export function costSection(lead: OptionReport, inOptions: readonly OptionReport
   says.push(
     c.sheet.placeholder
       ? sentence(
-          'Every price here is a placeholder from an invented shop sheet: it shows proportions, not what you will pay. Foundations, roofing, walls and taxes are not in it.',
+          'Every price here is a placeholder from an invented shop sheet: it shows proportions, not what you will pay. Plates, purlins, braces, joists, foundations, roofing, walls and taxes are not in it.',
           undefined,
           [{ key: 'placeholder' }],
           'placeholder'
         )
       : sentence(
-          `Prices are those of ${c.sheet.name}. Foundations, roofing, walls and taxes are not in them.`,
+          `Prices are those of ${c.sheet.name}. Plates, purlins, braces, joists, foundations, roofing, walls and taxes are not in them.`,
           undefined,
           [{ key: 'shop-sheet' }],
           'seen'

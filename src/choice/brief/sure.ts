@@ -157,9 +157,9 @@ function inWords(
     lead === 'none'
       ? 'As far as it is answered, nothing passes.'
       : tenths === 0
-        ? `It is the safest on average, but it seldom comes first outright: ${openWords} leave the choice wide open.`
+        ? `It is the safest on average, but it seldom comes first outright: ${openWords} ${open.length === 1 ? 'leaves' : 'leave'} the choice wide open.`
         : tenths >= 10
-          ? `It comes first whichever way ${openWords} turn out.`
+          ? `It comes first whichever way ${openWords} ${open.length === 1 ? 'turns' : 'turn'} out.`
           : `It comes first in about {first} of {of} ways ${openWords} could turn out.`
   const tail = movers.length > 0 ? ` Answer ${listed(movers)} and most of that is settled.` : ''
   return { says: sentence(text + tail, { first: count(tenths), of: count(10) }), settle }

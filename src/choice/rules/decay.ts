@@ -10,7 +10,15 @@ const WORD: Readonly<Record<Hazard, string>> = { low: 'low', moderate: 'moderate
 const atRisk = ({ facts }: Context) => facts.hazard !== 'low'
 
 const weatherOut = (o: OptionFacts, c: Context) =>
-  c.facts.exposure === 'weather' && atRisk(c) && o.durabilityClass >= limit(c.reference, 'decay-out')
+  c.facts.exposure === 'weather' &&
+  atRisk(c) &&
+  o.durabilityClass > limit(c.reference, c.facts.hazard === 'high' ? 'decay-out-high' : 'decay-out-moderate')
+
+/** How long heartwood of its middle class is expected to last in the ground, in words. */
+const groundYears = (o: OptionFacts, c: Context): string => {
+  const found = c.reference.decay.groundYears.find((y) => y.durabilityClass === Math.round(o.durabilityClass))
+  return (found?.says ?? 'a few years').replace(/\.$/, '')
+}
 
 const figures = (o: OptionFacts, c: Context) => ({
   class: durabilityFigure(o, c.facts, c.reference),
@@ -25,7 +33,7 @@ export const decayRules: readonly Rule[] = [
     when: (o, c) => c.facts.exposure === 'ground' && o.wood.durability.best > limit(c.reference, 'ground-class'),
     says: (o, c) =>
       sentence(
-        `Touching the ground, ${o.wood.said} heartwood (durability class {class}) rots within years. Stand the post off the ground on a metal base first.`,
+        `Touching the ground, ${o.wood.said} heartwood (durability class {class}) is expected to last ${groundYears(o, c)}. Stand the post off the ground on a metal base first.`,
         {
           class: durabilityFigure(o, c.facts, c.reference)
         }
@@ -58,8 +66,8 @@ export const decayRules: readonly Rule[] = [
         `It rots in the weather there: heartwood of durability class {class}, and the climate’s decay index is {hazard}, ${WORD[c.facts.hazard]}.`,
         figures(o, c)
       ),
-    sources: [{ key: 'din-68800' }, { key: 'scheffer-1971' }],
-    mark: 'seen'
+    sources: [PRACTICE, { key: 'din-68800' }, { key: 'scheffer-1971' }],
+    mark: 'practice'
   },
   {
     id: 'decay-weather-watch',
@@ -81,7 +89,8 @@ export const decayRules: readonly Rule[] = [
     id: 'decay-roofed',
     about: 'durability',
     effect: 'caution',
-    when: (o, c) => c.facts.exposure === 'roofed' && atRisk(c) && o.durabilityClass >= limit(c.reference, 'decay-out'),
+    when: (o, c) =>
+      c.facts.exposure === 'roofed' && atRisk(c) && o.durabilityClass >= limit(c.reference, 'decay-roofed-watch'),
     says: (o, c) =>
       sentence(
         'Under a roof it lasts while it stays dry. Wind-driven rain at post feet and plate ends rots heartwood of class {class} where the index is {hazard}: deep eaves and stand-off bases.',
@@ -94,7 +103,9 @@ export const decayRules: readonly Rule[] = [
     id: 'decay-durable',
     about: 'durability',
     effect: 'favour',
-    when: (o, c) => ['roofed', 'weather', 'ground'].includes(c.facts.exposure) && o.durabilityClass <= 2.5,
+    when: (o, c) =>
+      ['roofed', 'weather', 'ground'].includes(c.facts.exposure) &&
+      o.durabilityClass <= limit(c.reference, 'decay-durable'),
     says: (o, c) =>
       sentence('Its heartwood lasts by nature: durability class {class}.', {
         class: durabilityFigure(o, c.facts, c.reference)
@@ -109,8 +120,8 @@ export const decayRules: readonly Rule[] = [
     when: (o, c) =>
       ['roofed', 'weather'].includes(c.facts.exposure) &&
       c.facts.hazard === 'low' &&
-      o.durabilityClass > 2.5 &&
-      o.durabilityClass < limit(c.reference, 'decay-out'),
+      o.durabilityClass > limit(c.reference, 'decay-durable') &&
+      o.durabilityClass < limit(c.reference, 'decay-roofed-watch'),
     says: (_o, c) =>
       sentence('Decay is slow there (index {hazard}): it lasts outside without being a durable wood.', {
         hazard: hazardFigure(c.facts, c.reference)
@@ -124,10 +135,10 @@ export const decayRules: readonly Rule[] = [
     effect: 'caution',
     when: (o, c) =>
       (c.facts.exposure === 'weather' || c.facts.exposure === 'ground') &&
-      o.durabilityClass < limit(c.reference, 'decay-out'),
+      o.durabilityClass < limit(c.reference, 'decay-roofed-watch'),
     says: () =>
       sentence('Only heartwood counts. The pale sapwood of every wood rots: have it cut off or kept to the dry side.'),
-    sources: [{ key: 'wood-handbook-2010', where: 'ch. 14' }, PRACTICE],
+    sources: [{ key: 'fpl-tn-229' }],
     mark: 'seen'
   }
 ]

@@ -9,8 +9,8 @@ import { timeRules } from './time'
 
 export const RULES: readonly Rule[] = [
   ...decayRules,
-  ...strengthRules,
   ...supplyRules,
+  ...strengthRules,
   ...timeRules,
   ...movementRules,
   ...lookRules

@@ -35,7 +35,7 @@ export const strengthRules: readonly Rule[] = [
         `No strength is published for ${o.wood.said} that a size could rest on: it may dress a frame, not carry one.`
       ),
     sources: [{ key: 'nds-supplement-4d' }],
-    mark: 'seen'
+    mark: 'memory'
   },
   {
     id: 'strength-depth-limit',
@@ -58,12 +58,12 @@ export const strengthRules: readonly Rule[] = [
     says: (o, { facts, reference }) => {
       const fault = failing(o)
       const member = fault?.member ?? 'timber'
-      const way = 'A shorter span, closer bents, a truss or steel would be needed.'
-      if (!fault?.check) return sentence(`No ${member} that can be had in this wood carries it. ${way}`)
+      const way = `A shorter span, closer bents${facts.carries === 'truss' ? '' : ', a truss'} or steel would be needed.`
+      if (!fault?.check) return sentence(`No ${member} of the shop’s sizes can be sawn from it.`)
       const what = CHECK_NAMES[fault.check.id] ?? 'strength'
       const values = {
         section: sectionFigure(o, facts, reference),
-        times: quantity('ratio', fault.check.ratio, computed(reference, fault.check.id))
+        times: quantity('ratio', Math.max(1.01, fault.check.ratio), computed(reference, fault.check.id))
       }
       return facts.size
         ? sentence(`The ${member} at {section} is asked {times} times what it bears, in ${what}.`, values)
@@ -116,7 +116,7 @@ export const strengthRules: readonly Rule[] = [
     effect: 'caution',
     when: (o, c) => isStout(o, c),
     says: (o, { leanest, facts, reference }) =>
-      sentence('It must be stout: {section}, {times} times the leanest section that does the job.', {
+      sentence('It must be stout: {section}, {times} times the section of the leanest wood.', {
         section: sectionFigure(o, facts, reference),
         times: quantity('ratio', (o.section[0] * o.section[1]) / (leanest ?? 1), computed(reference, 'times'))
       }),
@@ -128,7 +128,11 @@ export const strengthRules: readonly Rule[] = [
     about: 'stoutness',
     effect: 'favour',
     when: (o, { facts, leanest }) =>
-      facts.loaded && o.frame.passes && leanest !== null && o.section[0] * o.section[1] <= leanest * 1.001,
+      facts.loaded &&
+      facts.size === null &&
+      o.frame.passes &&
+      leanest !== null &&
+      o.section[0] * o.section[1] <= leanest * 1.001,
     says: (o, { facts, reference }) =>
       sentence('It carries this with the leanest timber of all: {section}.', {
         section: sectionFigure(o, facts, reference)

@@ -52,10 +52,31 @@ export const supplyRules: readonly Rule[] = [
     mark: 'practice'
   },
   {
+    id: 'supply-free',
+    about: 'supply',
+    effect: 'out',
+    when: (o) => o.option.heart === 'free' && o.wood.supply.freeOfHeart === 'hardly',
+    says: (o) => sentence(`Framing timbers of ${o.wood.said} are hardly ever sold free of heart centre.`),
+    sources: [PRACTICE],
+    mark: 'practice'
+  },
+  {
+    id: 'supply-free-rare',
+    about: 'supply',
+    effect: 'caution',
+    when: (o) => o.option.heart === 'free' && o.wood.supply.freeOfHeart === 'rare',
+    says: (o) =>
+      sentence(
+        `${o.wood.name} free of heart centre is a special order: few mills cut it, and it costs more and comes later.`
+      ),
+    sources: [PRACTICE],
+    mark: 'practice'
+  },
+  {
     id: 'supply-request',
     about: 'supply',
     effect: 'caution',
-    when: (o) => o.onRequest,
+    when: (o, { sheet }) => sheet.woods.some((w) => w.species === o.wood.id && w.onRequest),
     says: (o) => sentence(`${o.wood.name} is had on request only: ask early.`),
     sources: [{ key: 'shop-sheet' }],
     mark: 'practice'
@@ -67,7 +88,7 @@ export const supplyRules: readonly Rule[] = [
     when: (o, { facts }) =>
       facts.local === 'must' && !o.wood.regions.some((r) => facts.regions.includes(r) || facts.nearRegions.includes(r)),
     says: (o, { facts }) =>
-      sentence(`${o.wood.name} does not grow in or next to the forests round ${facts.place.name}.`),
+      sentence(`${o.wood.name} does not grow in the forest region of ${facts.place.name} or next to it.`),
     sources: [PRACTICE],
     mark: 'practice'
   },
@@ -76,7 +97,7 @@ export const supplyRules: readonly Rule[] = [
     about: 'local',
     effect: 'favour',
     when: (o, { facts }) => facts.local !== 'no-matter' && o.wood.regions.some((r) => facts.regions.includes(r)),
-    says: (_o, { facts }) => sentence(`It grows in the forests round ${facts.place.name}.`),
+    says: (_o, { facts }) => sentence(`It grows in the same forest region as ${facts.place.name}.`),
     sources: [PRACTICE],
     mark: 'practice'
   }

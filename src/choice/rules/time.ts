@@ -112,6 +112,30 @@ export const timeRules: readonly Rule[] = [
     mark: 'practice'
   },
   {
+    id: 'drying-vacuum-few',
+    about: 'drying',
+    effect: 'caution',
+    when: (o) => o.option.seasoning === 'rfv',
+    says: () =>
+      sentence(
+        'Few plants dry timbers by radio waves and vacuum: ask which one, how far the timbers travel, and what moisture the core is sold at.'
+      ),
+    sources: [PRACTICE],
+    mark: 'practice'
+  },
+  {
+    id: 'drying-kiln-core',
+    about: 'drying',
+    effect: 'caution',
+    when: (o) => o.option.seasoning === 'kiln',
+    says: () =>
+      sentence(
+        'A kiln dries the outside of a big timber first: ask for the moisture of the core, measured, not of the shell.'
+      ),
+    sources: [{ key: 'wood-handbook-2010', where: 'p. 13-3' }, PRACTICE],
+    mark: 'seen'
+  },
+  {
     id: 'time-spare',
     about: 'time',
     effect: 'favour',
