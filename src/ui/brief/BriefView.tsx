@@ -1,0 +1,59 @@
+/** The brief as a sheet, top-down as a person would ask. Drawn at build for the examples, in the browser for one's own. */
+import type { ComponentChildren } from 'preact'
+import type { Brief } from '../../choice/types'
+import { type Library, LibraryProvider } from '../say/library'
+import { Say } from '../say/Say'
+import { Shelf } from '../say/Shelf'
+import { NoteShelf, ShelfProvider } from '../say/shelf'
+import { Advice } from './Advice'
+import { Cost } from './Cost'
+import { Lasting } from './Lasting'
+import { Drying, Movement } from './Movement'
+import { Origins } from './Origins'
+import { Paragraphs } from './Sentences'
+import { ShopDetail } from './ShopDetail'
+import { Sizes } from './Sizes'
+import { Sure } from './Sure'
+import { TitleBlock } from './TitleBlock'
+import { Told } from './Told'
+import { Why } from './Why'
+import { Woods } from './Woods'
+
+interface Props {
+  readonly brief: Brief
+  readonly library: Library
+  readonly actions?: ComponentChildren
+}
+
+export function BriefView({ brief, library, actions }: Props) {
+  const shelf = typeof window === 'undefined' ? new NoteShelf() : null
+  return (
+    <LibraryProvider value={library}>
+      <ShelfProvider value={shelf}>
+        <article class="brief">
+          <TitleBlock brief={brief} />
+          <h1>
+            <Say s={brief.headline} bare />
+          </h1>
+          <div class="stack summary">
+            <Paragraphs of={brief.summary} lead />
+            {actions}
+          </div>
+          <Sure brief={brief} />
+          <Why brief={brief} />
+          <Woods brief={brief} />
+          <Sizes brief={brief} />
+          <Movement brief={brief} />
+          <Drying brief={brief} />
+          <Lasting brief={brief} />
+          <Cost brief={brief} />
+          <Advice brief={brief} />
+          <ShopDetail brief={brief} />
+          <Told brief={brief} />
+          <Origins brief={brief} />
+          <Shelf />
+        </article>
+      </ShelfProvider>
+    </LibraryProvider>
+  )
+}

@@ -1,0 +1,41 @@
+/** Whether it will last where it stands, and how it will look and be looked after. */
+import type { Brief } from '../../choice/types'
+import { DecayMonths } from '../pictures/charts'
+import { Figures } from './Figures'
+import { FIGURE_NAMES } from './names'
+import { Section } from './Section'
+import { Paragraphs } from './Sentences'
+
+export function Lasting({ brief }: { readonly brief: Brief }) {
+  const { durability, lead } = brief
+  const total = typeof durability.hazard.value === 'number' ? durability.hazard.value : 0
+  return (
+    <>
+      <Section
+        id="lasting"
+        title="Will it last?"
+        margin={
+          <Figures
+            of={[
+              ['Rot at this place, climate index', durability.hazard],
+              [FIGURE_NAMES.durabilityClass, lead?.figures.durabilityClass ?? null]
+            ]}
+          />
+        }
+      >
+        <Paragraphs of={durability.says} />
+        {durability.months.length === 12 && durability.useClass !== '1' && (
+          <figure class="figure brief-figure">
+            <DecayMonths months={durability.months} total={total} />
+            <figcaption>
+              When rot can work in {brief.climate.place}: what each month adds to the climate index.
+            </figcaption>
+          </figure>
+        )}
+      </Section>
+      <Section id="finish" title="How it will look, and its upkeep">
+        <Paragraphs of={brief.finish.says} />
+      </Section>
+    </>
+  )
+}

@@ -1,0 +1,58 @@
+/** How big: the section each wood needs for the same job, drawn to one scale. */
+import type { Brief, WoodLine } from '../../choice/types'
+import { type LadderItem, SizeLadder } from '../pictures/SizeLadder'
+import { Figures } from './Figures'
+import { FIGURE_NAMES } from './names'
+import { Section } from './Section'
+import { Paragraphs } from './Sentences'
+
+/** As many as stand on one sheet side by side; the rest are in the table above. */
+const MOST = 16
+
+function item(line: WoodLine, lead: boolean): LadderItem | null {
+  const { value } = line.report.figures.section
+  return typeof value === 'number' || value[0] <= 0
+    ? null
+    : { label: line.report.short, section: value, lead, out: !line.in }
+}
+
+export function Sizes({ brief }: { readonly brief: Brief }) {
+  const { lead } = brief
+  const items = brief.woods
+    .filter((line) => line.in || !line.report.reasons.some((r) => r.effect === 'out' && r.about === 'strength'))
+    .map((line) => item(line, line.species === lead?.option.species))
+    .filter((found) => found !== null)
+    .slice(0, MOST)
+  return (
+    <Section
+      id="sizes"
+      title="How big"
+      margin={
+        lead !== null && (
+          <>
+            <Figures
+              of={[
+                [FIGURE_NAMES.section, lead.figures.section],
+                [FIGURE_NAMES.logDiameter, lead.figures.logDiameter],
+                [FIGURE_NAMES.stickWeight, lead.figures.stickWeight],
+                [FIGURE_NAMES.volume, lead.figures.volume]
+              ]}
+            />
+            <p>A first size, to talk about. A licensed engineer sizes your frame to the local code.</p>
+          </>
+        )
+      }
+    >
+      <Paragraphs of={brief.sizes.says} />
+      {brief.sizes.demanded && items.length > 0 && (
+        <figure class="figure">
+          <SizeLadder items={items} />
+          <figcaption>
+            The main timber in each wood, for the same job, to one scale.
+            {items.some((i) => i.out) && <> Dashed: out for another reason.</>}
+          </figcaption>
+        </figure>
+      )}
+    </Section>
+  )
+}

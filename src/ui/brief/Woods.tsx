@@ -1,0 +1,76 @@
+/** Every wood of the shop, accounted for: those still in by rank, then those that went out with every reason. */
+import type { Brief, WoodLine } from '../../choice/types'
+import { Q } from '../say/Q'
+import { Say } from '../say/Say'
+import { Cell } from './Cell'
+import { howOf } from './names'
+import { Out } from './Out'
+
+function Row({ line, lead }: { readonly line: WoodLine; readonly lead: boolean }) {
+  const { figures } = line.report
+  return (
+    <tr class={lead ? 'lead' : line.in ? '' : 'out'}>
+      <th scope="row">{line.wood}</th>
+      <Cell label="As">{howOf(line.report)}</Cell>
+      <Cell label="Section" num>
+        <Q q={figures.section} />
+      </Cell>
+      <Cell label="Joint gap" num>
+        <Q q={figures.shoulderGap} />
+      </Cell>
+      <Cell label="Whole job" num>
+        <Q q={figures.jobCost} plain />
+      </Cell>
+      <Cell label="In a word">
+        <Say s={line.says} />
+      </Cell>
+    </tr>
+  )
+}
+
+export function Woods({ brief }: { readonly brief: Brief }) {
+  const still = brief.woods.filter((line) => line.in)
+  const out = brief.woods.filter((line) => !line.in)
+  return (
+    <section class="sheet" id="woods" aria-labelledby="woods-title">
+      <div class="stack bleed">
+        <h2 id="woods-title">Every wood of this shop</h2>
+        <p>
+          {still.length} can do this job, {out.length} cannot. Each stands here at its best.
+          {brief.shop.placeholder && <> The prices are invented placeholders, good only to compare.</>}
+        </p>
+        {still.length > 0 && (
+          <table class="data data--stack woods-table">
+            <thead>
+              <tr>
+                <th scope="col">Wood</th>
+                <th scope="col">As</th>
+                <th scope="col" class="num">
+                  Section
+                </th>
+                <th scope="col" class="num">
+                  Joint gap
+                </th>
+                <th scope="col" class="num">
+                  Whole job
+                </th>
+                <th scope="col">In a word</th>
+              </tr>
+            </thead>
+            <tbody>
+              {still.map((line) => (
+                <Row key={line.species} line={line} lead={line.species === brief.lead?.option.species} />
+              ))}
+            </tbody>
+          </table>
+        )}
+        {out.length > 0 && (
+          <>
+            <h3>What went out, and why</h3>
+            <Out lines={out} />
+          </>
+        )}
+      </div>
+    </section>
+  )
+}

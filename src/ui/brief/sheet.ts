@@ -1,0 +1,4 @@
+/** All that draws a brief: one chunk, loaded beside the engine once it is known that there is a brief to draw. */
+export { plainSentence } from '../say/sentence'
+export { Actions } from './Actions'
+export { BriefView } from './BriefView'

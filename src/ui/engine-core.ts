@@ -1,0 +1,34 @@
+/** The engine with its data in place. Loaded on demand by `engine.ts`; used directly where pages are built. */
+import * as v from 'valibot'
+import { makeBrief } from '../choice/brief'
+import { climateSection, logEnds } from '../choice/brief/sections'
+import { judgeAll } from '../choice/judge'
+import { reportOf } from '../choice/report'
+import { settle } from '../choice/settle'
+import { buildReference, type Content } from '../data/reference'
+import { shopSheetSchema } from '../data/schema'
+import type { Engine, Glance } from './engine'
+
+export interface Supplies {
+  readonly content: Content
+  readonly shop: unknown
+}
+
+export function startEngine({ content, shop }: Supplies): Engine {
+  const reference = buildReference(content)
+  const sheet = v.parse(shopSheetSchema, shop)
+  return {
+    settle: (answers) => settle(answers, sheet, reference),
+    glance: (answers): Glance => {
+      const { context, judged } = judgeAll(answers, sheet, reference)
+      const { months, place } = climateSection(context)
+      const [best] = judged
+      if (best === undefined) return { months, place }
+      const { shoulderGap, timberShare } = reportOf(best, context, null).figures
+      return { months, place, logEnds: logEnds(best, context), gap: shoulderGap, share: timberShare }
+    },
+    makeBrief: (answers) => makeBrief(answers, sheet, reference),
+    places: [...reference.places.values()].map(({ id, name }) => ({ id, name })),
+    library: { sources: reference.sources, formulas: reference.formulas }
+  }
+}

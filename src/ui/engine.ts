@@ -1,0 +1,42 @@
+/**
+ * The way to the engine. Its code and the published numbers are larger than the questionnaire itself, so they come
+ * after it, once, from this site. What comes is the same pure engine that the build and the tests run.
+ */
+
+import type { Settled } from '../choice/settle'
+import type { Answers, Brief, LogEnd } from '../choice/types'
+import type { Quantity } from '../data/quantity'
+import type { Library } from './say/library'
+import { href } from './site/href'
+
+/** What the questions' pictures show of the leading option: a part of the brief that takes a fraction of its time. */
+export interface Glance extends Pick<Brief['climate'], 'months' | 'place'> {
+  readonly logEnds?: readonly LogEnd[]
+  readonly gap?: Quantity
+  readonly share?: Quantity
+}
+
+export interface Engine {
+  readonly settle: (answers: Answers) => Settled
+  readonly glance: (answers: Answers) => Glance
+  readonly makeBrief: (answers: Answers) => Brief
+  readonly places: readonly { readonly id: string; readonly name: string }[]
+  readonly library: Library
+}
+
+let loading: Promise<Engine> | undefined
+
+export function loadEngine(): Promise<Engine> {
+  loading ??= start().catch((error: unknown) => {
+    // A lost connection must not be remembered: the next call tries again.
+    loading = undefined
+    throw error
+  })
+  return loading
+}
+
+async function start(): Promise<Engine> {
+  const [core, response] = await Promise.all([import('./engine-core'), fetch(href('/data/reference.json'))])
+  if (!response.ok) throw new Error(`reference data: ${response.status}`)
+  return core.startEngine(await response.json())
+}

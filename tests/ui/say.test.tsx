@@ -1,0 +1,99 @@
+import { renderToString } from 'preact-render-to-string'
+import { describe, expect, test } from 'vitest'
+import type { WoodLine } from '../../src/choice/types'
+import type { Quantity, Sentence } from '../../src/data/quantity'
+import { groupOut } from '../../src/ui/brief/group-out'
+import type { Library } from '../../src/ui/say/library'
+import { tell } from '../../src/ui/say/origin'
+import { Say } from '../../src/ui/say/Say'
+import { pieces, plainSentence } from '../../src/ui/say/sentence'
+
+const gap: Quantity = {
+  kind: 'gap',
+  value: 4.8,
+  origin: {
+    mark: 'derived',
+    sources: [{ key: 'handbook' }],
+    formula: 'shrink',
+    inputs: { face: { kind: 'section', value: [203, 305], origin: { mark: 'seen', sources: [] } } }
+  }
+}
+const price: Quantity = { kind: 'money', value: 41234, origin: { mark: 'placeholder', sources: [{ key: 'shop' }] } }
+const library: Library = {
+  sources: { handbook: { title: 'A Handbook', edition: '3rd edition', year: 2021 } },
+  formulas: { shrink: { name: 'Shrinkage', text: 'a × b', source: 'handbook', where: 'eq. 2', mark: 'seen' } }
+}
+
+describe('a sentence', () => {
+  test('fills its placeholders and leaves the rest', () => {
+    const s: Sentence = { text: 'It opens {gap}, at most.', values: { gap } }
+    expect(pieces(s)).toEqual(['It opens ', gap, ', at most.'])
+    expect(plainSentence(s, 'us').replaceAll('\u00a0', ' ')).toBe('It opens 3/16 in, at most.')
+    expect(plainSentence(s, 'si').replaceAll('\u00a0', ' ')).toBe('It opens 5 mm, at most.')
+  })
+
+  test('a placeholder without a value shows its name, not a hole, and no property of Object', () => {
+    expect(plainSentence({ text: 'a {b} c {constructor}' }, 'us')).toBe('a b c constructor')
+  })
+
+  test('is safe with markup in it', () => {
+    expect(renderToString(<Say s={{ text: '<img src=x> {gap}', values: { gap } }} />)).not.toContain('<img')
+  })
+
+  test('each figure is a button that opens a note of its own', () => {
+    const html = renderToString(<Say s={{ text: '{a} and {b}', values: { a: gap, b: gap } }} />)
+    const ids = [...html.matchAll(/popovertarget="([^"]+)"/g)].map((m) => m[1])
+    expect(new Set(ids).size).toBe(2)
+    for (const id of ids) expect(html).toContain(`id="${id}" class="source" popover="auto"`)
+  })
+
+  test('invented money carries its mark, once in a sentence', () => {
+    const html = renderToString(<Say s={{ text: '{a} of {b}', values: { a: price, b: price } }} />)
+    expect(html.match(/mark--placeholder/g)).toHaveLength(1)
+  })
+})
+
+describe('where a number comes from', () => {
+  test('formula, inputs, sources and mark in words', () => {
+    const told = tell(gap.origin, library)
+    expect(told.formula?.name).toBe('Shrinkage')
+    expect(told.inputs.map(([name]) => name)).toEqual(['face'])
+    expect(told.sources.map((s) => s.title)).toContain('A Handbook, 3rd edition, 2021')
+    expect(told.mark).toBe('worked out here')
+  })
+
+  test('an unknown key is shown as it is, not lost', () => {
+    expect(tell({ mark: 'memory', sources: [{ key: 'toString' }] }, library).sources[0]?.title).toBe('toString')
+  })
+})
+
+describe('woods that went out', () => {
+  const line = (wood: string, value: number, low = value): WoodLine =>
+    ({
+      species: wood,
+      wood,
+      in: false,
+      says: { text: '' },
+      report: {
+        reasons: [
+          {
+            rule: 'r',
+            about: 'durability',
+            effect: 'out',
+            says: {
+              text: `${wood} is of class {c} here.`,
+              values: { c: { kind: 'index', value, low, high: value, origin: gap.origin } }
+            }
+          }
+        ]
+      }
+    }) as unknown as WoodLine
+
+  test('for the same reason stand together, the figure over all of them, each with its own', () => {
+    const [group, ...others] = groupOut([line('Red fir', 4), line('Blue fir', 5, 4.5)])
+    expect(others).toEqual([])
+    expect(group?.woods.map((w) => w.line.wood)).toEqual(['Red fir', 'Blue fir'])
+    expect(group?.sentences.map((s) => plainSentence(s, 'us'))).toEqual(['It is of class 4 to 5 here.'])
+    expect(group?.woods.every((w) => w.own.length === 1)).toBe(true)
+  })
+})
