@@ -1,5 +1,5 @@
 /** Every figure the brief shows of an option, as a quantity that opens to its formula, inputs and source. */
-import type { Quantity } from '../data/quantity'
+import type { Origin, Quantity } from '../data/quantity'
 import type { Reference } from '../data/reference'
 import { originOf, type Sourced } from '../data/reference'
 import type { Check } from '../frame/check'
@@ -10,6 +10,16 @@ import type { OptionFacts } from './option-facts'
 import { ANSWERED, computed, limitQuantity, PRACTICE, quantity } from './say'
 
 export type FigureOf = (o: OptionFacts, facts: Facts, reference: Reference) => Quantity
+
+/** An origin that also tells how far the number may be off. */
+const withBand = (origin: Origin, low: number, high: number): Origin => ({
+  ...origin,
+  inputs: {
+    ...origin.inputs,
+    'may be from': quantity('moisture', low, practice),
+    to: quantity('moisture', high, practice)
+  }
+})
 
 const practice = { mark: 'practice', sources: [PRACTICE] } as const
 
@@ -27,6 +37,8 @@ function placeInputs(facts: Facts, reference: Reference): Record<string, Quantit
     ...(facts.exposure === 'heated'
       ? { 'room temperature': quantity('temperature', reference.room.heatedC, reference.roomOrigin) }
       : {}),
+    'driest month': quantity('moisture', facts.service.driest, practice),
+    'wettest month': quantity('moisture', facts.service.wettest, practice),
     ...(facts.exposure === 'weather'
       ? { 'added by rain': limitQuantity(reference, 'weather-adds', 'percent', 0.01) }
       : {})
@@ -53,29 +65,20 @@ export const sectionFigure: FigureOf = (o, facts, reference) => {
 }
 
 export const deliveredFigure: FigureOf = (o, _facts, reference) => {
-  const spread = { low: Math.max(0, o.delivered - o.deliveredBand), high: o.delivered + o.deliveredBand }
-  if (o.option.seasoning === 'green') return quantity('moisture', o.delivered, o.wood.greenOrigin, spread)
-  if (o.option.seasoning === 'air') {
-    return quantity(
-      'moisture',
-      o.delivered,
-      computed(reference, 'air-moisture', {
-        'M₀': quantity('moisture', Math.max(o.wood.greenWhole, 0.25), o.wood.greenOrigin),
-        t: quantity('weeks', o.yardWeeks, practice),
-        'days for a 1 in board': quantity(
-          'count',
-          Math.round((o.wood.airDays.min + o.wood.airDays.max) / 2),
-          o.wood.airDays.origin,
-          {
-            low: o.wood.airDays.min,
-            high: o.wood.airDays.max
-          }
-        )
-      }),
-      spread
-    )
-  }
-  return quantity('moisture', o.delivered, originOf(o.seasoning as Sourced), spread)
+  const low = Math.max(0, o.delivered - o.deliveredBand)
+  const high = o.delivered + o.deliveredBand
+  return quantity('moisture', o.delivered, withBand(deliveredOrigin(o, reference), low, high), { low, high })
+}
+
+function deliveredOrigin(o: OptionFacts, reference: Reference): Origin {
+  if (o.option.seasoning === 'green') return o.wood.greenOrigin
+  if (o.option.seasoning !== 'air') return originOf(o.seasoning as Sourced)
+  const { min: low, max: high } = o.wood.airDays
+  return computed(reference, 'air-moisture', {
+    'M₀': quantity('moisture', Math.max(o.wood.greenWhole, 0.25), o.wood.greenOrigin),
+    t: quantity('weeks', o.yardWeeks, practice),
+    'days for a 1 in board': quantity('count', Math.round((low + high) / 2), o.wood.airDays.origin, { low, high })
+  })
 }
 
 export const strainFigure: FigureOf = (o, facts, reference) =>

@@ -37,6 +37,7 @@ export function reasonsOf(j: Judged, c: Context): Reason[] {
       rule: rule.id,
       about: rule.about,
       effect: rule.effect,
+      short: rule.short(j.facts, c),
       says: { ...said, sources: said.sources ?? rule.sources, mark: said.mark ?? rule.mark }
     }
   })

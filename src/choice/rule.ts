@@ -25,7 +25,11 @@ export interface Rule {
   readonly id: string
   readonly about: Topic
   readonly effect: Effect
+  /** True where it holds for every wood alike, and so tells none apart in a list. */
+  readonly general?: true
   readonly when: (o: OptionFacts, c: Context) => boolean
+  /** A few words for a list, without a full stop. */
+  readonly short: (o: OptionFacts, c: Context) => Sentence
   readonly says: (o: OptionFacts, c: Context) => Sentence
   readonly sources: readonly SourceRef[]
   readonly mark: Mark

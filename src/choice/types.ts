@@ -27,6 +27,8 @@ export interface Reason {
   readonly rule: string
   readonly about: Topic
   readonly effect: Effect
+  /** A few words for a list. */
+  readonly short: Sentence
   readonly says: Sentence
 }
 

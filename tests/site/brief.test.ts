@@ -53,7 +53,7 @@ describe('a brief', () => {
     const page = await openPage(LINK)
     await page.locator('.brief h1').waitFor()
     const shop = JSON.parse(readFileSync(new URL('../../content/shop.json', import.meta.url), 'utf8'))
-    const named = (await page.locator('.woods-table tbody tr').count()) + (await page.locator('.outs-woods b').count())
+    const named = (await page.locator('.woods-table tbody tr').count()) + (await page.locator('.outs > li').count())
     expect(named).toBe(shop.woods.length)
   })
 

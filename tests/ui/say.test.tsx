@@ -1,8 +1,6 @@
 import { renderToString } from 'preact-render-to-string'
 import { describe, expect, test } from 'vitest'
-import type { WoodLine } from '../../src/choice/types'
 import type { Quantity, Sentence } from '../../src/data/quantity'
-import { groupOut } from '../../src/ui/brief/group-out'
 import type { Library } from '../../src/ui/say/library'
 import { tell } from '../../src/ui/say/origin'
 import { Say } from '../../src/ui/say/Say'
@@ -64,36 +62,5 @@ describe('where a number comes from', () => {
 
   test('an unknown key is shown as it is, not lost', () => {
     expect(tell({ mark: 'memory', sources: [{ key: 'toString' }] }, library).sources[0]?.title).toBe('toString')
-  })
-})
-
-describe('woods that went out', () => {
-  const line = (wood: string, value: number, low = value): WoodLine =>
-    ({
-      species: wood,
-      wood,
-      in: false,
-      says: { text: '' },
-      report: {
-        reasons: [
-          {
-            rule: 'r',
-            about: 'durability',
-            effect: 'out',
-            says: {
-              text: `${wood} is of class {c} here.`,
-              values: { c: { kind: 'index', value, low, high: value, origin: gap.origin } }
-            }
-          }
-        ]
-      }
-    }) as unknown as WoodLine
-
-  test('for the same reason stand together, the figure over all of them, each with its own', () => {
-    const [group, ...others] = groupOut([line('Red fir', 4), line('Blue fir', 5, 4.5)])
-    expect(others).toEqual([])
-    expect(group?.woods.map((w) => w.line.wood)).toEqual(['Red fir', 'Blue fir'])
-    expect(group?.sentences.map((s) => plainSentence(s, 'us'))).toEqual(['It is of class 4 to 5 here.'])
-    expect(group?.woods.every((w) => w.own.length === 1)).toBe(true)
   })
 })

@@ -31,6 +31,8 @@ export const decayRules: readonly Rule[] = [
     about: 'durability',
     effect: 'out',
     when: (o, c) => c.facts.exposure === 'ground' && o.wood.durability.best > limit(c.reference, 'ground-class'),
+    short: (o, c) =>
+      sentence('rots in the ground, class {class}', { class: durabilityFigure(o, c.facts, c.reference) }),
     says: (o, c) =>
       sentence(
         `Touching the ground, ${o.wood.said} heartwood (durability class {class}) is expected to last ${groundYears(o, c)}. Stand the post off the ground on a metal base first.`,
@@ -46,6 +48,7 @@ export const decayRules: readonly Rule[] = [
     about: 'durability',
     effect: 'caution',
     when: (o, c) => c.facts.exposure === 'ground' && o.wood.durability.best <= limit(c.reference, 'ground-class'),
+    short: () => sentence('slow to rot, not immune'),
     says: (o, c) =>
       sentence(
         `Even ${o.wood.said} heartwood (durability class {class}) is only slow to rot in the ground; a stand-off base outlasts it. No sapwood below.`,
@@ -61,6 +64,7 @@ export const decayRules: readonly Rule[] = [
     about: 'durability',
     effect: 'out',
     when: weatherOut,
+    short: (o, c) => sentence('rots there, class {class}', { class: durabilityFigure(o, c.facts, c.reference) }),
     says: (o, c) =>
       sentence(
         `It rots in the weather there: heartwood of durability class {class}, and the climate’s decay index is {hazard}, ${WORD[c.facts.hazard]}.`,
@@ -75,6 +79,7 @@ export const decayRules: readonly Rule[] = [
     effect: 'caution',
     when: (o, c) =>
       c.facts.exposure === 'weather' && !weatherOut(o, c) && o.durabilityClass >= limit(c.reference, 'decay-caution'),
+    short: () => sentence('lasts if it drains'),
     says: (o, c) =>
       sentence(
         c.facts.hazard === 'low'
@@ -91,6 +96,7 @@ export const decayRules: readonly Rule[] = [
     effect: 'caution',
     when: (o, c) =>
       c.facts.exposure === 'roofed' && atRisk(c) && o.durabilityClass >= limit(c.reference, 'decay-roofed-watch'),
+    short: () => sentence('keep it dry'),
     says: (o, c) =>
       sentence(
         'Under a roof it lasts while it stays dry. Wind-driven rain at post feet and plate ends rots heartwood of class {class} where the index is {hazard}: deep eaves and stand-off bases.',
@@ -106,6 +112,7 @@ export const decayRules: readonly Rule[] = [
     when: (o, c) =>
       ['roofed', 'weather', 'ground'].includes(c.facts.exposure) &&
       o.durabilityClass <= limit(c.reference, 'decay-durable'),
+    short: () => sentence('lasts by nature'),
     says: (o, c) =>
       sentence('Its heartwood lasts by nature: durability class {class}.', {
         class: durabilityFigure(o, c.facts, c.reference)
@@ -122,6 +129,7 @@ export const decayRules: readonly Rule[] = [
       c.facts.hazard === 'low' &&
       o.durabilityClass > limit(c.reference, 'decay-durable') &&
       o.durabilityClass < limit(c.reference, 'decay-roofed-watch'),
+    short: () => sentence('lasts, it is dry there'),
     says: (_o, c) =>
       sentence('Decay is slow there (index {hazard}): it lasts outside without being a durable wood.', {
         hazard: hazardFigure(c.facts, c.reference)
@@ -133,9 +141,11 @@ export const decayRules: readonly Rule[] = [
     id: 'decay-sapwood',
     about: 'durability',
     effect: 'caution',
+    general: true,
     when: (o, c) =>
       (c.facts.exposure === 'weather' || c.facts.exposure === 'ground') &&
       o.durabilityClass < limit(c.reference, 'decay-roofed-watch'),
+    short: () => sentence('heartwood only'),
     says: () =>
       sentence('Only heartwood counts. The pale sapwood of every wood rots: have it cut off or kept to the dry side.'),
     sources: [{ key: 'fpl-tn-229' }],

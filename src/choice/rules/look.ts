@@ -19,6 +19,7 @@ export const lookRules: readonly Rule[] = [
     about: 'look',
     effect: 'out',
     when: (o, c) => paleShortfall(o, c) >= limit(c.reference, 'pale-shortfall-out'),
+    short: () => sentence('too dark for pale'),
     says: (o, c) =>
       sentence(
         'Its own colour wins: lightness {own} where the finish wants {target}, and a see-through finish only darkens.',
@@ -41,6 +42,7 @@ export const lookRules: readonly Rule[] = [
       const short = paleShortfall(o, c)
       return short >= limit(c.reference, 'pale-shortfall-caution') && short < limit(c.reference, 'pale-shortfall-out')
     },
+    short: () => sentence('a little dark'),
     says: (o) =>
       sentence(
         `${o.wood.name} stays a little darker and warmer than the finish wanted. See a sample on the wood itself.`
@@ -53,6 +55,7 @@ export const lookRules: readonly Rule[] = [
     about: 'look',
     effect: 'out',
     when: (o, { facts }) => facts.resin === 'never' && o.wood.traits.pitch.level === 2 && !pitchFree(o),
+    short: () => sentence('weeps pitch'),
     says: (o) =>
       sentence(`${o.wood.name} weeps pitch for years unless heat has set it in the core; dried this way it has not.`),
     sources: [{ key: 'wengert-qa' }],
@@ -67,6 +70,7 @@ export const lookRules: readonly Rule[] = [
       o.wood.traits.pitch.level >= 1 &&
       !pitchFree(o) &&
       !(facts.resin === 'never' && o.wood.traits.pitch.level === 2),
+    short: () => sentence('may weep pitch'),
     says: (o) => sentence(`${o.wood.name} may weep pitch: only heat that reached the core sets it.`),
     sources: [{ key: 'wengert-qa' }],
     mark: 'seen'
@@ -76,6 +80,7 @@ export const lookRules: readonly Rule[] = [
     about: 'look',
     effect: 'favour',
     when: (o, { facts }) => facts.resin !== 'fine' && o.wood.traits.pitch.level >= 1 && o.seasoning.setsPitch,
+    short: () => sentence('pitch set'),
     says: () => sentence('The heat of drying sets its pitch.'),
     sources: [{ key: 'wengert-qa' }],
     mark: 'seen'
@@ -85,6 +90,7 @@ export const lookRules: readonly Rule[] = [
     about: 'look',
     effect: 'caution',
     when: (o, { facts }) => o.wood.traits.tannin.level === 2 && (facts.finish === 'painted' || facts.finish === 'pale'),
+    short: () => sentence('bleeds through pale coats'),
     says: (o) => sentence(`${o.wood.name} bleeds brown through light coats: a stain-blocking primer first.`),
     sources: [{ key: 'fpl-rp-271' }],
     mark: 'seen'
@@ -94,6 +100,7 @@ export const lookRules: readonly Rule[] = [
     about: 'look',
     effect: 'caution',
     when: (o, { facts }) => facts.knots === 'clear' && o.wood.traits.knots.level === 2,
+    short: () => sentence('knotty'),
     says: (o) => sentence(`${o.wood.name} timbers are knotty; clear ones are rare and dear.`),
     sources: [PRACTICE],
     mark: 'practice'
@@ -102,7 +109,9 @@ export const lookRules: readonly Rule[] = [
     id: 'look-grey-inside',
     about: 'look',
     effect: 'caution',
+    general: true,
     when: (_o, { facts }) => facts.finish === 'grey' && (facts.exposure === 'heated' || facts.exposure === 'unheated'),
+    short: () => sentence('no greying indoors'),
     says: () => sentence('Wood does not grey indoors: sun and rain do that. Left bare inside, it yellows or browns.'),
     sources: [PRACTICE],
     mark: 'practice'
@@ -111,8 +120,10 @@ export const lookRules: readonly Rule[] = [
     id: 'look-clear-outside',
     about: 'look',
     effect: 'caution',
+    general: true,
     when: (_o, { facts }) =>
       ['clear', 'pale'].includes(facts.finish) && facts.exposure === 'weather' && facts.upkeep !== 'regular',
+    short: () => sentence('the coat will peel'),
     says: () =>
       sentence(
         'A clear or pale finish in the weather lasts a year or three. Without regular upkeep it peels or greys in patches.'

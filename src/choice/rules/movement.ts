@@ -18,6 +18,7 @@ export const movementRules: readonly Rule[] = [
     effect: 'out',
     when: (o, c) =>
       c.facts.joints === 'tight' && o.delivered >= o.wood.fibreSaturation && o.gap > gapLimit(c, 'tight-gap'),
+    short: (o, c) => sentence('joints open {gap}', { gap: gapFigure(o, c.facts, c.reference) }),
     says: (o, c) =>
       sentence(
         'Raised at {moisture}, its shoulders open {gap} as it dries to {service}; you need them tight, within {limit}.',
@@ -38,6 +39,7 @@ export const movementRules: readonly Rule[] = [
     when: (o, c) =>
       (c.facts.joints === 'tight' && o.delivered < o.wood.fibreSaturation && o.gap > gapLimit(c, 'tight-gap')) ||
       (c.facts.joints === 'small' && o.gap > gapLimit(c, 'small-gap')),
+    short: (o, c) => sentence('joints open {gap}', { gap: gapFigure(o, c.facts, c.reference) }),
     says: (o, c) =>
       sentence('Its shoulders open {gap} as it dries; deeper housings must hide that.', {
         gap: gapFigure(o, c.facts, c.reference)
@@ -50,6 +52,7 @@ export const movementRules: readonly Rule[] = [
     about: 'movement',
     effect: 'out',
     when: (o, c) => c.facts.checks === 'few' && o.option.heart === 'boxed' && o.checkOpening > fewChecks(c),
+    short: () => sentence('its heart makes it check'),
     says: (o, c) =>
       sentence(
         'With its heart inside it must check as it dries: up to {opening} on a face, taken all together. You want few.',
@@ -65,6 +68,7 @@ export const movementRules: readonly Rule[] = [
     about: 'movement',
     effect: 'caution',
     when: (o, c) => o.option.heart === 'boxed' && o.checkOpening > fewChecks(c) && c.facts.checks === 'some',
+    short: () => sentence('checks'),
     says: (o, c) =>
       sentence('The heart is inside, so it checks: up to {opening} on a face, taken all together.', {
         opening: checksFigure(o, c.facts, c.reference)
@@ -77,6 +81,7 @@ export const movementRules: readonly Rule[] = [
     about: 'movement',
     effect: 'caution',
     when: (o, c) => o.option.heart === 'boxed' && o.wood.traits.twist.level === 2 && !nearService(o, c),
+    short: () => sentence('twists'),
     says: (o) =>
       sentence(`${o.wood.name} with its heart inside tends to twist as it dries: choose straight-grained logs.`),
     sources: [PRACTICE],
@@ -87,6 +92,7 @@ export const movementRules: readonly Rule[] = [
     about: 'movement',
     effect: 'caution',
     when: (o, c) => o.wood.traits.lengthwise.level === 2 && c.facts.service.mean < o.wood.fibreSaturation,
+    short: () => sentence('shrinks lengthwise'),
     says: (o, c) =>
       sentence(
         `Framers report ${o.wood.said} shrinking along its length, which opens shoulders that nothing hides: up to {change} over {length}.`,
@@ -107,6 +113,7 @@ export const movementRules: readonly Rule[] = [
     about: 'movement',
     effect: 'favour',
     when: (o, c) => o.gap <= gapLimit(c, 'tight-gap'),
+    short: () => sentence('hardly moves'),
     says: (o, c) =>
       sentence('Little is left to open: {gap} at a shoulder.', { gap: gapFigure(o, c.facts, c.reference) }),
     sources: [{ key: 'wood-handbook-2021', where: 'eq. 4-9' }],
@@ -117,6 +124,7 @@ export const movementRules: readonly Rule[] = [
     about: 'movement',
     effect: 'favour',
     when: (o) => o.option.heart === 'free',
+    short: () => sentence('free of heart'),
     says: () =>
       sentence(
         'Free of heart centre: it closes to a slight trapezium instead of checking to the pith, and it twists far less.'
@@ -129,6 +137,7 @@ export const movementRules: readonly Rule[] = [
     about: 'movement',
     effect: 'favour',
     when: (o, c) => nearService(o, c) && o.option.seasoning !== 'green',
+    short: () => sentence('comes dry'),
     says: (o, c) =>
       sentence('It comes at {moisture}, near the {service} it will live at: little is left to move.', {
         moisture: deliveredFigure(o, c.facts, c.reference),

@@ -30,6 +30,7 @@ export const strengthRules: readonly Rule[] = [
     about: 'strength',
     effect: 'out',
     when: (o, { facts }) => facts.loaded && o.frame.noValues,
+    short: () => sentence('no published strength'),
     says: (o) =>
       sentence(
         `No strength is published for ${o.wood.said} that a size could rest on: it may dress a frame, not carry one.`
@@ -42,6 +43,10 @@ export const strengthRules: readonly Rule[] = [
     about: 'strength',
     effect: 'out',
     when: (o, { facts }) => facts.loaded && !o.frame.noValues && !o.frame.passes && o.frame.withoutLimit !== null,
+    short: (o, { reference }) =>
+      sentence('needs {needs}', {
+        needs: quantity('section', o.frame.withoutLimit ?? o.section, computed(reference, 'section'))
+      }),
     says: (o, { facts, reference }) =>
       sentence('It would need {needs}; you set a depth of at most {limit}.', {
         needs: quantity('section', o.frame.withoutLimit ?? o.section, computed(reference, 'section')),
@@ -55,6 +60,14 @@ export const strengthRules: readonly Rule[] = [
     about: 'strength',
     effect: 'out',
     when: (o, { facts }) => facts.loaded && !o.frame.noValues && !o.frame.passes && o.frame.withoutLimit === null,
+    short: (o, { reference }) => {
+      const fault = failing(o)
+      return fault?.check
+        ? sentence('too weak, {times} times over', {
+            times: quantity('ratio', Math.max(1.01, fault.check.ratio), computed(reference, fault.check.id))
+          })
+        : sentence('no post that thick')
+    },
     says: (o, { facts, reference }) => {
       const fault = failing(o)
       const member = fault?.member ?? 'timber'
@@ -80,6 +93,7 @@ export const strengthRules: readonly Rule[] = [
     about: 'strength',
     effect: 'caution',
     when: (o, { facts }) => facts.loaded && o.frame.members.some((m) => m.sized.values?.derived),
+    short: () => sentence('strength only derived'),
     says: (o) =>
       sentence(
         `No graded values are tabulated here for ${o.wood.said}; its size rests on values derived from small clear pieces, an indication only.`
@@ -96,6 +110,7 @@ export const strengthRules: readonly Rule[] = [
       facts.carries === 'truss' &&
       (o.wood.traits.splitting.level === 2 ||
         (o.wood.strengthGreen?.tensionPerp ?? 9) < limit(reference, 'split-tension')),
+    short: () => sentence('splits at pegs'),
     says: (o, { reference }) =>
       o.wood.strengthGreen?.tensionPerp && o.wood.strengthGreen.tensionPerp < limit(reference, 'split-tension')
         ? sentence(
@@ -115,6 +130,7 @@ export const strengthRules: readonly Rule[] = [
     about: 'stoutness',
     effect: 'caution',
     when: (o, c) => isStout(o, c),
+    short: (o, { facts, reference }) => sentence('stout, {section}', { section: sectionFigure(o, facts, reference) }),
     says: (o, { leanest, facts, reference }) =>
       sentence('It must be stout: {section}, {times} times the section of the leanest wood.', {
         section: sectionFigure(o, facts, reference),
@@ -133,6 +149,7 @@ export const strengthRules: readonly Rule[] = [
       o.frame.passes &&
       leanest !== null &&
       o.section[0] * o.section[1] <= leanest * 1.001,
+    short: () => sentence('leanest'),
     says: (o, { facts, reference }) =>
       sentence('It carries this with the leanest timber of all: {section}.', {
         section: sectionFigure(o, facts, reference)

@@ -11,6 +11,8 @@ export const supplyRules: readonly Rule[] = [
     about: 'supply',
     effect: 'out',
     when: (o, { facts }) => facts.stick > o.available.longest + 1,
+    short: (o) =>
+      sentence('no longer than {longest}', { longest: quantity('span', o.available.longest, o.wood.supply.origin) }),
     says: (o, { facts }) =>
       sentence(`${o.wood.name} is seldom had longer than {longest}; you need {stick}.`, {
         longest: quantity('span', o.available.longest, o.wood.supply.origin),
@@ -24,6 +26,8 @@ export const supplyRules: readonly Rule[] = [
     about: 'supply',
     effect: 'out',
     when: (o) => o.logDiameter > o.available.log + 1,
+    short: (o) =>
+      sentence('logs no thicker than {most}', { most: quantity('diameter', o.available.log, o.wood.supply.origin) }),
     says: (o, { facts, reference }) =>
       sentence(
         `A {section} ${o.option.heart === 'free' ? 'free of heart centre' : 'with its heart'} needs a {log} log at the small end; ${o.wood.said} logs are seldom over {most}.`,
@@ -43,6 +47,8 @@ export const supplyRules: readonly Rule[] = [
     when: (o, { facts }) =>
       (facts.size !== null || !facts.loaded) &&
       !canBeSawn(o.section, o.option.heart, { ...o.available, log: Number.POSITIVE_INFINITY }),
+    short: (o) =>
+      sentence('not sawn over {largest}', { largest: quantity('section', o.available.largest, o.wood.supply.origin) }),
     says: (o, { facts, reference }) =>
       sentence(`${o.wood.name} is seldom sawn larger than {largest}; you need {section}.`, {
         largest: quantity('section', o.available.largest, o.wood.supply.origin),
@@ -56,6 +62,7 @@ export const supplyRules: readonly Rule[] = [
     about: 'supply',
     effect: 'out',
     when: (o) => o.option.heart === 'free' && o.wood.supply.freeOfHeart === 'hardly',
+    short: () => sentence('not sold free of heart'),
     says: (o) => sentence(`Framing timbers of ${o.wood.said} are hardly ever sold free of heart centre.`),
     sources: [PRACTICE],
     mark: 'practice'
@@ -65,6 +72,7 @@ export const supplyRules: readonly Rule[] = [
     about: 'supply',
     effect: 'caution',
     when: (o) => o.option.heart === 'free' && o.wood.supply.freeOfHeart === 'rare',
+    short: () => sentence('free of heart to order'),
     says: (o) =>
       sentence(
         `${o.wood.name} free of heart centre is a special order: few mills cut it, and it costs more and comes later.`
@@ -77,6 +85,7 @@ export const supplyRules: readonly Rule[] = [
     about: 'supply',
     effect: 'caution',
     when: (o, { sheet }) => sheet.woods.some((w) => w.species === o.wood.id && w.onRequest),
+    short: () => sentence('on request'),
     says: (o) => sentence(`${o.wood.name} is had on request only: ask early.`),
     sources: [{ key: 'shop-sheet' }],
     mark: 'practice'
@@ -87,6 +96,7 @@ export const supplyRules: readonly Rule[] = [
     effect: 'out',
     when: (o, { facts }) =>
       facts.local === 'must' && !o.wood.regions.some((r) => facts.regions.includes(r) || facts.nearRegions.includes(r)),
+    short: () => sentence('does not grow near'),
     says: (o, { facts }) =>
       sentence(`${o.wood.name} does not grow in the forest region of ${facts.place.name} or next to it.`),
     sources: [PRACTICE],
@@ -97,6 +107,7 @@ export const supplyRules: readonly Rule[] = [
     about: 'local',
     effect: 'favour',
     when: (o, { facts }) => facts.local !== 'no-matter' && o.wood.regions.some((r) => facts.regions.includes(r)),
+    short: () => sentence('grows near'),
     says: (_o, { facts }) => sentence(`It grows in the same forest region as ${facts.place.name}.`),
     sources: [PRACTICE],
     mark: 'practice'

@@ -24,6 +24,7 @@ export const timeRules: readonly Rule[] = [
     about: 'time',
     effect: 'out',
     when: airTooLittle,
+    short: () => sentence('no time to dry'),
     says: (o, { facts, reference }) =>
       sentence(
         'Your dates leave {yard} in the yard: a {section} would still be at {moisture}, green in all but name.',
@@ -41,6 +42,7 @@ export const timeRules: readonly Rule[] = [
     about: 'time',
     effect: 'out',
     when: (o, { facts }) => facts.standsWeeks !== null && o.readyWeeks > facts.standsWeeks + 0.5,
+    short: (o, { facts, reference }) => sentence('ready in {ready}', { ready: readyFigure(o, facts, reference) }),
     says: (o, { facts, reference }) =>
       sentence('It could stand in {ready} at the soonest; you need it in {wanted}.', {
         ready: readyFigure(o, facts, reference),
@@ -54,6 +56,7 @@ export const timeRules: readonly Rule[] = [
     about: 'drying',
     effect: 'out',
     when: tooThick,
+    short: () => sentence('too thick to dry through'),
     says: (o, { facts, reference }) => {
       const most = o.seasoning.thickestIn?.[o.wood.traits.hardToDry.level] ?? 0
       return most === 0
@@ -74,6 +77,7 @@ export const timeRules: readonly Rule[] = [
     about: 'movement',
     effect: 'caution',
     when: (o, { facts }) => facts.waits !== 'weeks' && o.option.seasoning === 'green',
+    short: () => sentence('green, and it waits'),
     says: (_o, { facts }) =>
       sentence(
         `Green joints that lie ${facts.waits === 'year' ? 'a year' : 'some months'} twist and shrink out of fit. Raise soon after cutting, or use a drier timber.`
@@ -86,6 +90,7 @@ export const timeRules: readonly Rule[] = [
     about: 'movement',
     effect: 'caution',
     when: (o, { facts }) => facts.exposure === 'heated' && facts.heating === 'at-once' && o.delivered > percent(25),
+    short: () => sentence('green into a warm room'),
     says: (o, { facts, reference }) =>
       sentence(
         'Heated at once at {moisture}, the outside dries far ahead of the core and checks open fast. Keep the first winter cool and damp.',
@@ -104,6 +109,7 @@ export const timeRules: readonly Rule[] = [
       o.option.seasoning !== 'green' &&
       o.option.seasoning !== 'air' &&
       (facts.exposure === 'weather' || facts.exposure === 'ground'),
+    short: () => sentence('dried, then rained on'),
     says: () =>
       sentence(
         'Drying to the core is partly undone by the first wet season outside: the wood takes water up again and moves.'
@@ -115,7 +121,9 @@ export const timeRules: readonly Rule[] = [
     id: 'drying-vacuum-few',
     about: 'drying',
     effect: 'caution',
+    general: true,
     when: (o) => o.option.seasoning === 'rfv',
+    short: () => sentence('few plants dry it so'),
     says: () =>
       sentence(
         'Few plants dry timbers by radio waves and vacuum: ask which one, how far the timbers travel, and what moisture the core is sold at.'
@@ -127,7 +135,9 @@ export const timeRules: readonly Rule[] = [
     id: 'drying-kiln-core',
     about: 'drying',
     effect: 'caution',
+    general: true,
     when: (o) => o.option.seasoning === 'kiln',
+    short: () => sentence('ask for the core'),
     says: () =>
       sentence(
         'A kiln dries the outside of a big timber first: ask for the moisture of the core, measured, not of the shell.'
@@ -140,6 +150,7 @@ export const timeRules: readonly Rule[] = [
     about: 'time',
     effect: 'favour',
     when: (o, { facts }) => facts.standsWeeks !== null && o.readyWeeks <= facts.standsWeeks * 0.7,
+    short: () => sentence('ready in time'),
     says: (o, { facts, reference }) =>
       sentence('It can stand in {ready}, well before you need it.', { ready: readyFigure(o, facts, reference) }),
     sources: [{ key: 'shop-sheet' }],

@@ -11,9 +11,9 @@ export function Advice({ brief }: { readonly brief: Brief }) {
     <>
       {brief.cautions.length > 0 && (
         <Section id="cautions" title="Cautions">
-          <ul class="stack plain" {...asList}>
+          <ul class="cautions plain" {...asList}>
             {brief.cautions.map((s) => (
-              <li key={s.text} class="caution">
+              <li key={s.text}>
                 <Say s={s} />
               </li>
             ))}

@@ -6,6 +6,7 @@ import { Say } from '../say/Say'
 import { Shelf } from '../say/Shelf'
 import { NoteShelf, ShelfProvider } from '../say/shelf'
 import { Advice } from './Advice'
+import { Contents } from './Contents'
 import { Cost } from './Cost'
 import { Lasting } from './Lasting'
 import { Drying, Movement } from './Movement'
@@ -38,6 +39,7 @@ export function BriefView({ brief, library, actions }: Props) {
           <div class="stack summary">
             <Paragraphs of={brief.summary} lead />
             {actions}
+            <Contents />
           </div>
           <Sure brief={brief} />
           <Why brief={brief} />

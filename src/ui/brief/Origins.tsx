@@ -80,7 +80,11 @@ export function Origins({ brief }: { readonly brief: Brief }) {
                   <Cell label="How">{formula === null ? 'as published' : formula.name}</Cell>
                   <Cell label="From">
                     {numbered(refs, sources).join(', ') ||
-                      (refs.some((ref) => ref.key === 'answers') ? 'your answers' : '–')}
+                      (refs.some((ref) => ref.key === 'answers')
+                        ? 'your answers'
+                        : refs.some((ref) => ref.key === 'common-practice')
+                          ? 'trade custom'
+                          : 'our own formula')}
                   </Cell>
                   <Cell label="How we know">{MARK_WORDS[q.origin.mark]}</Cell>
                 </tr>

@@ -1,37 +1,34 @@
-/** What went out, and why: reasons with the woods they hold for, each with its own figures. */
-
+/** What went out, and why: a line a wood in few words; opened, every reason in full with its source. */
 import type { WoodLine } from '../../choice/types'
 import { asList } from '../say/as-list'
-import { Q } from '../say/Q'
 import { Say } from '../say/Say'
-import { groupOut } from './group-out'
 
 export function Out({ lines }: { readonly lines: readonly WoodLine[] }) {
   return (
     <ul class="outs plain" {...asList}>
-      {groupOut(lines).map((group) => (
-        <li key={group.key}>
-          {group.sentences.map((s) => (
-            <p key={s.text}>
-              <Say s={s} />
-            </p>
-          ))}
-          <p class="outs-woods">
-            {group.woods.map(({ line, own }, i) => (
-              <span key={line.species}>
-                {i > 0 && ', '}
-                <b>{line.wood}</b>
-                {own.map((q, j) => (
-                  <span key={j} class="num">
-                    {' '}
-                    <Q q={q} plain />
+      {lines.map(({ species, wood, report, says }) => {
+        const reasons = report.reasons.filter((reason) => reason.effect === 'out')
+        return (
+          <li key={species}>
+            <details>
+              <summary>
+                <b>{wood}</b>{' '}
+                {reasons.map((reason, i) => (
+                  <span key={reason.rule}>
+                    {i > 0 && '; '}
+                    <Say s={reason.short} bare />
                   </span>
                 ))}
-              </span>
-            ))}
-          </p>
-        </li>
-      ))}
+              </summary>
+              {(reasons.length > 0 ? reasons.map((reason) => reason.says) : [says]).map((s) => (
+                <p key={s.text}>
+                  <Say s={s} />
+                </p>
+              ))}
+            </details>
+          </li>
+        )
+      })}
     </ul>
   )
 }

@@ -24,7 +24,8 @@ const percent: Way = {
     Math.abs(v) < 0.001 ? plain(significant(v * 100, 1), 4) : plain(v * 100, Math.abs(v) < 0.0995 ? 1 : 0),
   after: unit('%')
 }
-const wholePercent: Way = { number: (v) => plain(v * 100), after: unit('%') }
+/** Moisture of green wood varies by tens of percent from tree to tree. */
+const wholePercent: Way = { number: (v) => plain(v >= 0.4 ? Math.round(v * 10) * 10 : v * 100), after: unit('%') }
 const index: Way = { number: (v) => plain(v, 1) }
 const ratio: Way = { number: (v) => v.toFixed(2) }
 const count: Way = { number: (v) => plain(v) }
@@ -37,7 +38,8 @@ const psi = (v: number): string => (Math.abs(v) >= 1e6 ? `${plain(v / 1e6, 2)}${
 
 type Simple = Exclude<QuantityKind, 'section' | 'gap' | 'span' | 'weeks' | 'years'>
 const US: Record<Simple, Way> = {
-  diameter: { number: (v) => plain(v / MM_PER_INCH), after: unit('in') },
+  // A log must hold the piece: a diameter is never rounded down.
+  diameter: { number: (v) => plain(Math.ceil(v / MM_PER_INCH - 0.02)), after: unit('in') },
   moisture: wholePercent,
   percent,
   areaLoad: { number: (v) => plain(v / PSF, v < 10 * PSF ? 1 : 0), after: unit('psf') },
@@ -57,7 +59,7 @@ const US: Record<Simple, Way> = {
 }
 const SI: Record<Simple, Way> = {
   ...US,
-  diameter: { number: (v) => plain(Math.round(v / 10) * 10), after: unit('mm') },
+  diameter: { number: (v) => plain(Math.ceil(v / 10 - 0.02) * 10), after: unit('mm') },
   areaLoad: { number: (v) => plain(v / 1000, 2), after: unit('kN/m²') },
   lineLoad: { number: three, after: unit('kN/m') },
   force: { number: (v) => three(v / 1000), after: unit('kN') },
@@ -110,6 +112,9 @@ function format(q: Quantity, system: System): string {
       return low === high ? weeksInWords(high) : weeksRange(low, high)
     case 'years':
       return low === high ? yearsInWords(high) : yearsRange(low, high)
+    case 'moisture':
+      // Its spread is told where the figure is opened; in a sentence one number reads better.
+      return wholePercent.number(single(q.value)) + (wholePercent.after ?? '')
     default: {
       const way = (system === 'us' ? US : SI)[q.kind]
       const say = (v: number): string => (way.before ?? '') + way.number(v)

@@ -82,19 +82,11 @@ interface Inside {
   readonly wide: (mm: number) => number
 }
 
-/** King post, tie, rafters and two struts. */
+/** King post, tie and rafters: the truss that is sized. */
 function Truss({ half, up, over, tangent, at, wide }: Inside & { readonly over: number; readonly tangent: number }) {
   const top = up + half * tangent
   return (
     <g>
-      {[-1, 1].map((side) => (
-        <Bar
-          key={side}
-          a={at(side * half * 0.48, up + half * tangent * 0.52 - 170)}
-          b={at(side * 90, up + half * tangent * 0.12)}
-          wide={wide(150)}
-        />
-      ))}
       <Bar a={at(0, up - 100)} b={at(0, top - 160)} wide={wide(200)} />
       {[-1, 1].map((side) => (
         <Rafter
