@@ -123,6 +123,9 @@ export interface LogEnd {
 export interface OpenQuestion {
   readonly question: string
   readonly title: string
+  readonly label: string
+  /** True where an answer to it could put another wood or cut first. */
+  readonly moves: boolean
   /** Share of its plausible answers that put another option first. */
   readonly changes: number
   readonly says: Sentence

@@ -10,6 +10,9 @@ import { type Answer, type Answers, type Brief, CRITERIA, type OpenQuestion } fr
 /** Ways in which the open answers are tried together. */
 const TOGETHER = 64
 
+/** Share of cases below which a change is put down to the coarseness of trying only so many ways. */
+const LEAST_CHANGE = 0.01
+
 type Plausible = readonly { readonly answer: Answer; readonly weight: number }[]
 interface Open {
   readonly id: string
@@ -137,9 +140,11 @@ function inWords(
       ({ id, changes }): OpenQuestion => ({
         question: id,
         title: questionOf(id)?.title ?? id,
+        label: questionOf(id)?.label ?? id,
+        moves: changes > LEAST_CHANGE,
         changes,
         says: sentence(
-          changes > 0.01
+          changes > LEAST_CHANGE
             ? 'Known for certain, it would put another wood or cut first in about {share} of cases.'
             : 'Whatever the answer, the same comes first.',
           { share: quantity('percent', changes, computed(reference, 'share')) }
@@ -150,9 +155,9 @@ function inWords(
   const tenths = Math.round((10 * firstIn) / tried.length)
   const openWords = open.length === 1 ? 'your open question' : `your ${open.length} open questions`
   const movers = settle
-    .filter((s) => s.changes > 0.01)
+    .filter((s) => s.moves)
     .slice(0, 3)
-    .map((s) => `“${(questionOf(s.question)?.label ?? s.question).toLowerCase()}”`)
+    .map((s) => `“${s.label.toLowerCase()}”`)
   const text =
     lead === 'none'
       ? 'As far as it is answered, nothing passes.'

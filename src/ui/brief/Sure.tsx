@@ -8,6 +8,8 @@ import { Section } from './Section'
 
 export function Sure({ brief }: { readonly brief: Brief }) {
   const { sure } = brief
+  const movers = sure.settle.filter((open) => open.moves)
+  const idle = sure.settle.filter((open) => !open.moves)
   return (
     <Section
       id="sure"
@@ -26,17 +28,29 @@ export function Sure({ brief }: { readonly brief: Brief }) {
       <p>
         <Say s={sure.says} />
       </p>
-      {sure.settle.length > 0 && (
+      {movers.length > 0 && (
         <>
           <h3>What would settle it</h3>
           <ul class="list plain" {...asList}>
-            {sure.settle.map((open) => (
+            {movers.map((open) => (
               <li key={open.question}>
                 <a href={href(`/start/#q=${open.question}`)}>{open.title}</a> <Say s={open.says} />
               </li>
             ))}
           </ul>
         </>
+      )}
+      {idle.length > 0 && (
+        <p class="soft">
+          Still open, but {movers.length > 0 ? 'hardly able to change it' : 'not able to change it'}:{' '}
+          {idle.map((open, i) => (
+            <span key={open.question}>
+              {i > 0 && ', '}
+              <a href={href(`/start/#q=${open.question}`)}>{open.label.toLowerCase()}</a>
+            </span>
+          ))}
+          .
+        </p>
       )}
     </Section>
   )
