@@ -3,7 +3,7 @@ import { text as textOf } from 'node:stream/consumers'
 import { describe, expect, it } from 'vitest'
 import { encodeLink } from '../../src/shop/link'
 import { axe, openPage } from './harness'
-import { awake, noSidewaysScroll, saveAnswers, savedAnswers } from './steps'
+import { noSidewaysScroll, saveAnswers, savedAnswers } from './steps'
 
 const ANSWERS = {
   project: 'pavilion',
@@ -136,10 +136,9 @@ describe('a link that is not whole', () => {
     ['of another version', '/brief/#b=9.abc.def'],
     ['far too long', `/brief/#b=1.${'A'.repeat(20_000)}.x`]
   ])('%s: says so, leaves one’s own answers, offers to go on', async (_name, path) => {
-    const page = await openPage('/start/')
-    await awake(page)
+    const page = await openPage('/framers/')
     await saveAnswers(page, '{"finish":"grey"}')
-    const start = page.url().replace('/start/', '')
+    const start = page.url().replace('/framers/', '')
     await page.goto('about:blank')
     await page.goto(start + path)
     await page.getByRole('heading', { level: 1, name: 'This link did not open' }).waitFor()

@@ -1,6 +1,6 @@
 /** One question: heading, picture, control, why we ask, and the way on. */
 import type { ComponentChildren } from 'preact'
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { Control, type Fields } from './Control'
 import { COMPLAINT, type FieldProps, HEADING } from './field-props'
 
@@ -23,7 +23,8 @@ export function Step({ picture, fields, first, last, moved, answered, onBack, on
   const heading = useRef<HTMLHeadingElement>(null)
   const form = useRef<HTMLFormElement>(null)
 
-  useEffect(() => {
+  // With the drawing, not after it: a moment later it would take the focus from somebody who has tabbed on already.
+  useLayoutEffect(() => {
     if (!moved) return
     heading.current?.focus({ preventScroll: true })
     scrollTo(0, 0)
