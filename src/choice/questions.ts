@@ -229,7 +229,7 @@ export const QUESTIONS: readonly Question[] = [
     title: 'How long is the longest single stick?',
     label: 'Longest stick',
     why: 'Few trees give long clear timbers. Past a length some woods cannot be had at all.',
-    unsure: 'We take the span.',
+    unsure: 'We take the span and a little for its two ends.',
     none: { id: 'none', label: 'As long as the span asks' }
   },
   {
