@@ -2,17 +2,15 @@
 import type { Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
 import type { ShopSheetContent } from '../data/schema'
+import { climateSection } from './brief/climate'
 import { askOf, cautionsOf } from './brief/closing'
 import { differences } from './brief/compare'
+import { costSection } from './brief/cost'
+import { durabilitySection } from './brief/durability'
+import { finishSection } from './brief/finish'
 import { jobLines, titleOf } from './brief/job'
-import {
-  climateSection,
-  costSection,
-  durabilitySection,
-  finishSection,
-  movementSection,
-  sizesSection
-} from './brief/sections'
+import { movementSection } from './brief/movement'
+import { sizesSection } from './brief/sizes'
 import { carryOpen } from './brief/sure'
 import { limit } from './facts'
 import { type Judged, type Judging, judgeAll } from './judge'

@@ -1,7 +1,8 @@
 /** The engine with its data in place. Loaded on demand by `engine.ts`; used directly where pages are built. */
 import * as v from 'valibot'
 import { makeBrief } from '../choice/brief'
-import { climateSection, logEnds } from '../choice/brief/sections'
+import { climateSection } from '../choice/brief/climate'
+import { logEnds } from '../choice/brief/movement'
 import { judgeAll } from '../choice/judge'
 import { reportOf } from '../choice/report'
 import { settle } from '../choice/settle'

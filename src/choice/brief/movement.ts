@@ -1,0 +1,95 @@
+/** The section "How it will move", with both cuts of the wood drawn in their logs. */
+import type { Quantity } from '../../data/quantity'
+import { logDiameterNeeded, sectionShape } from '../../wood/section'
+import { changeBetween } from '../../wood/shrinkage'
+import type { Judged } from '../judge'
+import type { Context } from '../rule'
+import { computed, PRACTICE, quantity, sentence } from '../say'
+import type { Brief, LogEnd, OptionReport } from '../types'
+
+/** Both cuts of the leading wood from green to service, drawn larger than they move. */
+export function logEnds(lead: Judged, c: Context): LogEnd[] {
+  const { wood, section } = lead.facts
+  const service = Math.min(c.facts.service.mean, wood.fibreSaturation)
+  const strain = (total: number) =>
+    Math.max(0, changeBetween(total, wood.fibreSaturation, service, wood.fibreSaturation))
+  const radial = strain(wood.radial)
+  const tangential = strain(wood.tangential)
+  const { dryRadial, dryTangential } = lead.facts
+  const exaggeration = 3
+  return (['boxed', 'free'] as const).map((heart): LogEnd => {
+    const shape = sectionShape({ heart, breadth: section[0], depth: section[1], radial, tangential, exaggeration })
+    const log: Quantity = quantity(
+      'diameter',
+      logDiameterNeeded(heart, section[0], section[1]),
+      computed(c.reference, heart === 'boxed' ? 'log-boxed' : 'log-free')
+    )
+    const rings = 14
+    return {
+      heart,
+      logRadius: shape.logRadius,
+      ringRadii: Array.from({ length: rings }, (_, i) => (shape.logRadius * (i + 1)) / rings),
+      before: shape.before,
+      after: shape.after,
+      exaggeration,
+      says:
+        heart === 'boxed'
+          ? sentence(
+              'Boxed heart, from a {log} log. It cannot close round the pith: the checks on a face open up to {opening} in all, drawn here as one.',
+              {
+                log,
+                opening: quantity(
+                  'gap',
+                  2 * Math.PI * (section[1] / 2) * (dryTangential - dryRadial),
+                  computed(c.reference, 'checks')
+                )
+              }
+            )
+          : sentence(
+              'Free of heart centre, from a {log} log. It closes up slightly out of square, with no check to the pith.',
+              { log }
+            )
+    }
+  })
+}
+
+/** What is left to shrink, what opens and what hides it. */
+export function movementSection(report: OptionReport, judged: Judged, c: Context): Brief['movement'] {
+  const f = report.figures
+  const drier = judged.facts.gap > 0.4
+  return {
+    says: [
+      drier
+        ? sentence(
+            'It comes at {delivered} and settles at {service}. Its {section} face shrinks {face} more, and a housed shoulder opens {gap}.',
+            {
+              delivered: f.moistureDelivered,
+              service: f.moistureInService,
+              section: f.section,
+              face: f.faceShrinkage,
+              gap: f.shoulderGap
+            }
+          )
+        : sentence(
+            'It comes at {delivered} and lives at {service}: next to nothing is left to shrink, but it goes on moving with the seasons.',
+            {
+              delivered: f.moistureDelivered,
+              service: f.moistureInService
+            }
+          ),
+      f.checkOpening
+        ? sentence(
+            'With its heart inside it checks: up to {checks} on a face, all openings together. Checks along the grain seldom weaken a beam; they show.',
+            { checks: f.checkOpening }
+          )
+        : sentence('Free of heart centre it should show only fine surface checks.', undefined, [PRACTICE], 'practice'),
+      sentence(
+        'Draw-bored pegs pull a joint shut and hold it there; housings a little deeper than the gap hide what opens.',
+        undefined,
+        [PRACTICE],
+        'practice'
+      )
+    ],
+    logEnds: logEnds(judged, c)
+  }
+}

@@ -1,0 +1,92 @@
+/** The section "How big": what was sized, for which loads, and what is not in it. */
+import type { Quantity } from '../../data/quantity'
+import type { LoadedBy } from '../facts'
+import type { Judged } from '../judge'
+import type { Context } from '../rule'
+import { ANSWERED, computed, PRACTICE, quantity, sentence } from '../say'
+import type { Brief } from '../types'
+
+const LOADED_BY: Readonly<Record<LoadedBy, string>> = {
+  snow: 'snow',
+  roof: 'the code’s least roof load',
+  rooms: 'people and furniture',
+  deck: 'people',
+  storage: 'stored goods'
+}
+
+/** The variable loads as quantities, in words. */
+function loadWords(c: Context): { readonly text: string; readonly values: Record<string, Quantity> } {
+  const { facts, reference } = c
+  const values: Record<string, Quantity> = {}
+  const words = facts.variable.map(({ load, by }) => {
+    const ground = quantity('areaLoad', facts.groundSnow, ANSWERED)
+    const origin =
+      by === 'snow' && facts.carries !== 'floor'
+        ? computed(reference, 'roof-snow', { pg: ground })
+        : by === 'snow'
+          ? ANSWERED
+          : (reference.loads.live.get(by)?.origin ?? { mark: 'practice' as const, sources: [PRACTICE] })
+    values[by] = quantity('areaLoad', load, origin)
+    return `{${by}} of ${LOADED_BY[by]}`
+  })
+  return { text: words.join(' or '), values }
+}
+
+/** What was sized and how; for looks, that nothing is demanded. */
+export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
+  const { facts, reference } = c
+  if (!facts.loaded) {
+    const text =
+      'These timbers carry nothing, so no size is demanded. Choose what pleases the eye and what can be lifted.'
+    return { demanded: false, says: [sentence(text)] }
+  }
+  const dead = reference.loads.dead.get(facts.dead.id)
+  const what = { truss: 'king-post trusses of {span}', beam: 'plain beams of {span}', floor: 'floor beams of {span}' }[
+    facts.carries
+  ]
+  const load = loadWords(c)
+  const says = [
+    sentence(
+      `Each wood is sized as ${what}, {spacing} apart, for {dead} of ${facts.carries === 'floor' ? 'floor' : 'roof'} and, in turn, ${load.text}, besides its own weight, at grade ${c.sheet.grade.replace('No.', 'No. ')}.`,
+      {
+        span: quantity('span', facts.span, ANSWERED),
+        spacing: quantity('span', facts.spacing, ANSWERED),
+        dead: quantity('areaLoad', facts.dead.pressure, dead?.origin ?? { mark: 'practice', sources: [PRACTICE] }),
+        ...load.values
+      }
+    )
+  ]
+  const tie = lead?.facts.frame.members.find((m) => m.id === 'tie')
+  const rafter = lead?.facts.frame.members.find((m) => m.id === 'rafter')
+  const beam = lead?.facts.frame.members.find((m) => m.id === 'beam')
+  if (tie?.force && rafter?.force) {
+    says.push(
+      sentence(
+        'The tie is pulled by about {pull} and each rafter foot pushes with {push}: the joint there decides, not the timber. Nothing is hung from the tie or stored on it.',
+        {
+          pull: quantity('force', tie.force, computed(reference, 'tie-pull')),
+          push: quantity('force', rafter.force, computed(reference, 'tie-pull'))
+        }
+      )
+    )
+  }
+  if (beam?.bearing) {
+    says.push(
+      sentence(
+        'Each end of the beam needs {bearing} of bearing under it, clear of pegs and mortises, or the wood crushes.',
+        {
+          bearing: quantity('gap', beam.bearing, computed(reference, 'bearing'))
+        }
+      )
+    )
+  }
+  says.push(
+    sentence(
+      'A weaker or springier wood carries the same load with a larger timber: the picture sets them side by side. Joinery often asks for more than the load does.'
+    ),
+    sentence(
+      'Preliminary sizes, not for construction. Not in them: joints and notched ends, wind and uplift, drifted or one-sided snow, earthquake, posts without braces, and the way down to the ground. A licensed engineer designs the frame to the local code.'
+    )
+  )
+  return { demanded: true, says }
+}
