@@ -1,7 +1,8 @@
 /** A section in its log, against what was measured and against plain geometry. */
 import { describe, expect, it } from 'vitest'
 import { INCH } from '../../src/data/units'
-import { checkOpening, driedPoint, logDiameterNeeded, missingAngle } from '../../src/wood/section'
+import { driedPoint } from '../../src/wood/polar'
+import { checkOpening, logDiameterNeeded, missingAngle } from '../../src/wood/section'
 import { changeBetween } from '../../src/wood/shrinkage'
 
 describe('logs that sections need', () => {

@@ -1,6 +1,7 @@
 /** The section "How it will move", with both cuts of the wood drawn in their logs. */
 import type { Quantity } from '../../data/quantity'
-import { logDiameterNeeded, sectionShape } from '../../wood/section'
+import { sectionShape } from '../../wood/log-end'
+import { logDiameterNeeded } from '../../wood/section'
 import { changeBetween } from '../../wood/shrinkage'
 import type { Judged } from '../judge'
 import type { Context } from '../rule'

@@ -1,6 +1,6 @@
 /** Where a picture is wanted before anything is known: worked by the engine from plain figures, never drawn by hand. */
 import type { LogEnd } from '../../choice/types'
-import { sectionShape } from '../../wood/section'
+import { sectionShape } from '../../wood/log-end'
 import type { SwatchRow } from './faces'
 
 /** Drawn this many times larger than it moves, so that it can be seen. */
