@@ -119,7 +119,7 @@ export const QUESTIONS: readonly Question[] = [
     title: 'How far is it, clear, from support to support?',
     label: 'Clear span',
     why: 'Bending grows with the square of the span and sag faster still. It decides the size more than the wood does.',
-    unsure: 'We carry 12, 16 and 24 ft.',
+    unsure: 'We carry 12, 16 and 24 ft (3.7, 4.9 and 7.3 m).',
     examples: [
       { label: 'Porch', value: 8 * FOOT },
       { label: 'Room', value: 16 * FOOT },
@@ -138,7 +138,7 @@ export const QUESTIONS: readonly Question[] = [
     title: 'How far apart do they stand?',
     label: 'Spacing',
     why: 'Each timber carries the strip half-way to its neighbours.',
-    unsure: 'We take 10 ft for trusses and beams, and 4 ft under a floor.',
+    unsure: 'We take 10 ft (3 m) for trusses and beams, and 4 ft (1.2 m) under a floor.',
     examples: [
       { label: 'Floor beams', value: 4 * FOOT },
       { label: 'Close bents', value: 8 * FOOT },
@@ -190,7 +190,7 @@ export const QUESTIONS: readonly Question[] = [
     title: 'How much snow does your building office design for, on the ground?',
     label: 'Ground snow',
     why: 'It is often the largest load on a roof. The building office or a neighbour’s drawings state it.',
-    unsure: 'We carry 20, 35 and 60 psf and show what it changes.',
+    unsure: 'We carry 20, 35 and 60 psf (1.0, 1.7 and 2.9 kN/m²) and show what it changes.',
     examples: [
       { label: 'None', value: 0 },
       { label: 'Moderate', value: 30 * PSF },
@@ -209,7 +209,7 @@ export const QUESTIONS: readonly Question[] = [
     title: 'How tall are the posts?',
     label: 'Post height',
     why: 'A tall thin post bows before it crushes.',
-    unsure: 'We take 9 ft.',
+    unsure: 'We take 9 ft (2.7 m).',
     none: { id: 'none', label: 'No posts: walls carry it' },
     examples: [
       { label: 'Porch', value: 8 * FOOT },
@@ -243,7 +243,7 @@ export const QUESTIONS: readonly Question[] = [
     title: 'Is a size already settled?',
     label: 'Size settled',
     why: 'If a drawing or your eye has fixed it, we test that size instead of finding one.',
-    unsure: 'We work it out, or take 8 × 8 where the timbers are for looks.',
+    unsure: 'We work it out, or take 8 × 8 in (203 × 203 mm) where the timbers are for looks.',
     none: { id: 'none', label: 'No, work it out' }
   },
   {

@@ -51,7 +51,7 @@ function firstView(page: string) {
 }
 
 describe('first view', () => {
-  it.each(['', 'start', 'brief', 'framers', 'sources'])(
+  it.each(['', 'start', 'brief', 'framers', 'sources', 'places'])(
     '/%s is at most 60 KB, 25 KB of it script, with at most two fonts',
     (page) => {
       const view = firstView(page)
@@ -60,7 +60,7 @@ describe('first view', () => {
       expect(view.total).toBeLessThanOrEqual(60 * KB)
     }
   )
-  it.each(['', 'framers', 'sources', 'examples/lakeside-pavilion', 'examples/ridge-hall'])(
+  it.each(['', 'framers', 'sources', 'places', 'examples/lakeside-pavilion', 'examples/ridge-hall'])(
     '/%s ships no script file',
     (page) => {
       expect(firstView(page).script).toBe(0)

@@ -8,7 +8,7 @@ import { describe, expect, it } from 'vitest'
 import { EXAMPLES, QUESTION_EXAMPLES } from '../../src/ui/examples'
 import { axe, openPage } from './harness'
 
-const PAGES = ['/', '/framers/', '/sources/'] as const
+const PAGES = ['/', '/framers/', '/sources/', '/places/'] as const
 const LOST = '/no-such-page/'
 const notFound = /404/
 

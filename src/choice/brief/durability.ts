@@ -38,7 +38,7 @@ export function durabilitySection(report: OptionReport | null, c: Context): Brie
     }
     const details =
       facts.exposure === 'ground'
-        ? 'First advice: do not let wood touch the ground. A metal stand-off base, an inch or more clear, does more than any species.'
+        ? 'First advice: do not let wood touch the ground. A metal stand-off base that leaves air under the post does more than any species.'
         : 'Details do more than species: deep eaves, posts on stand-off bases, covered end grain, joints that drain, and no pockets that hold water.'
     says.push(sentence(details, undefined, [PRACTICE], 'practice'))
     if (report && facts.exposure === 'ground') {

@@ -1,6 +1,7 @@
 /** Whether it will last where it stands, and how it will look and be looked after. */
 import type { Brief } from '../../choice/types'
 import { DecayMonths } from '../pictures/charts'
+import { href } from '../site/href'
 import { Figures } from './Figures'
 import { FIGURE_NAMES } from './names'
 import { Section } from './Section'
@@ -24,6 +25,9 @@ export function Lasting({ brief }: { readonly brief: Brief }) {
         }
       >
         <Paragraphs of={durability.says} />
+        <p class="no-print">
+          <a href={href('/places/')}>Rot and dryness in other places</a>
+        </p>
         {durability.months.length === 12 && durability.useClass !== '1' && (
           <figure class="figure brief-figure">
             <DecayMonths months={durability.months} total={total} />
