@@ -14,10 +14,18 @@ import { sizesSection } from './brief/sizes'
 import { carryOpen } from './brief/sure'
 import { limit } from './facts'
 import { type Judged, type Judging, judgeAll } from './judge'
-import { reportOf, seasoningWords } from './report'
+import { reasonsOf, reportOf, seasoningWords } from './report'
 import type { Context } from './rule'
-import { computed, quantity, sentence } from './say'
-import { type Answers, type Brief, CRITERIA, type OptionReport, type Reason, type WoodLine } from './types'
+import { computed, lean, quantity, sentence } from './say'
+import {
+  type Answers,
+  type Brief,
+  CRITERIA,
+  type Judgement,
+  type OptionReport,
+  type Reason,
+  type WoodLine
+} from './types'
 
 /** The best judged option of every wood, in the order of merit. */
 export function bestOfEachWood(order: readonly Judged[]): Judged[] {
@@ -90,6 +98,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
         says: woodSays(report, lead, judging)
       })
     ),
+    options: carried.order.map((j) => judgementOf(j, c)),
     weights: Object.fromEntries(CRITERIA.map((id) => [id, weights[id]])) as Brief['weights'],
     sizes: sizesSection(c, leader),
     movement: movementSection(shownReport, shown, c),
@@ -127,6 +136,12 @@ function withMargin(says: Sentence, lead: OptionReport | null, runnerUp: OptionR
     text: `${says.text} ${text}`,
     values: { ...says.values, points: quantity('index', Math.abs(points), computed(c.reference, 'total')) }
   }
+}
+
+/** An option as it was judged, with every reason. */
+function judgementOf(j: Judged, c: Context): Judgement {
+  const reasons = reasonsOf(j, c).map((r) => ({ ...r, short: lean(r.short), says: lean(r.says) }))
+  return { option: j.facts.option, in: j.in, reasons, scores: j.scores, total: j.total }
 }
 
 /** What separates the first two, with what the second is cautioned for and the first is not. */

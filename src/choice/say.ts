@@ -55,6 +55,13 @@ export function listed(words: readonly string[]): string {
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
+/** A sentence whose figures keep their source and formula but not what went into them: for long lists. */
+export function lean(s: Sentence): Sentence {
+  if (!s.values) return s
+  const values = Object.entries(s.values).map(([name, q]) => [name, { ...q, origin: withoutInputs(q.origin) }])
+  return { ...s, values: Object.fromEntries(values) }
+}
+
 function withoutInputs({ inputs: _inputs, ...rest }: Origin): Origin {
   return rest
 }

@@ -160,6 +160,8 @@ export interface Brief {
   }
   readonly why: readonly Sentence[]
   readonly woods: readonly WoodLine[]
+  /** Every option of the shop, judged, in the order of merit; a ruled-out option keeps all its reasons. */
+  readonly options: readonly Judgement[]
   readonly weights: Readonly<Record<Criterion, number>>
   readonly sizes: { readonly demanded: boolean; readonly says: readonly Sentence[] }
   readonly movement: { readonly says: readonly Sentence[]; readonly logEnds: readonly LogEnd[] }

@@ -164,6 +164,11 @@ describe('the brief', () => {
       fc.property(full, (answers) => {
         const brief = makeBrief(answers, sheet, reference)
         expect(brief.woods.map((w) => w.species).sort()).toEqual(sheet.woods.map((w) => w.species).sort())
+        expect(brief.options.length).toBe(sheet.woods.length * 8)
+        for (const o of brief.options) {
+          expect(o.in, o.option.id).toBe(!o.reasons.some((r) => r.effect === 'out'))
+          for (const r of o.reasons) expect(r.says.sources?.length ?? 0, `${o.option.id} ${r.rule}`).toBeGreaterThan(0)
+        }
         for (const w of brief.woods)
           if (!w.in)
             expect(
