@@ -63,7 +63,7 @@ export const strengthRules: readonly Rule[] = [
     short: (o, { reference }) => {
       const fault = failing(o)
       return fault?.check
-        ? sentence('too weak by a factor of {times}', {
+        ? sentence('too weak, {times} times', {
             times: quantity('ratio', Math.max(1.01, fault.check.ratio), computed(reference, fault.check.id))
           })
         : sentence('no post that thick')
