@@ -11,6 +11,27 @@ export default defineConfig({
   integrations: [preact(), sitemap()],
   // Highlighted code would need inline styles, which the policy below forbids.
   markdown: { syntaxHighlight: false },
+  // What every live part needs, in one file: split by use it would pack worse, and the first view has a limit.
+  vite: {
+    environments: {
+      client: {
+        build: {
+          rolldownOptions: {
+            output: {
+              codeSplitting: {
+                groups: [
+                  {
+                    name: 'core',
+                    test: /node_modules\/preact\/|preload-helper|nanostores\/|stores\/(units|use-saved|saved)/
+                  }
+                ]
+              }
+            }
+          }
+        }
+      }
+    }
+  },
   devToolbar: { enabled: false },
   // Files rather than inline sheets: one download serves every page, and print.css keeps its media attribute.
   build: { inlineStylesheets: 'never' },
