@@ -44,7 +44,9 @@ export interface DriedPiece {
   readonly radial: number
   readonly tangential: number
   readonly before: readonly Point[]
-  /** Movement multiplied by the exaggeration asked for. A boxed piece is drawn with one check in its nearest face. */
+  /** How many times the movement is drawn larger: as asked, or as far as the outline does not fold over itself. */
+  readonly drawnTimes: number
+  /** Movement multiplied by `drawnTimes`. A boxed piece is drawn with one check in its nearest face. */
   readonly after: readonly Point[]
   readonly faces: Readonly<Record<FaceId, Face>>
   /** Difference of the two diagonals when dry, mm: how far out of square. */
@@ -59,6 +61,9 @@ export interface DriedPiece {
 export type Refusal =
   | { readonly ok: false; readonly why: 'size' | 'pith' | 'moisture' | 'exaggeration' }
   | { readonly ok: false; readonly why: 'outside'; readonly by: number }
+
+/** Strain round the rings beyond which a drawn outline falls apart, fraction. */
+const MOST_DRAWN = 0.5
 
 const STEPS = 20
 const ORDER: readonly FaceId[] = ['top', 'right', 'bottom', 'left']
@@ -146,6 +151,7 @@ export function dryPiece(
     pith[0] > piece.left && pith[0] < piece.left + breadth && pith[1] > piece.top && pith[1] < piece.top + depth
   const move = mover(piece, inside, radial, tangential)
   const before = round(piece)
+  const drawnTimes = Math.min(exaggeration, MOST_DRAWN / Math.max(Math.abs(tangential), 1e-9))
   return {
     ok: true,
     dried: {
@@ -153,7 +159,8 @@ export function dryPiece(
       radial,
       tangential,
       before,
-      after: drawn(piece, inside, before, radial * exaggeration, tangential * exaggeration),
+      drawnTimes,
+      after: drawn(piece, inside, before, radial * drawnTimes, tangential * drawnTimes),
       faces: facesOf(piece, inside, before, move, tangential - radial),
       outOfSquare: outOfSquare(piece, inside, move),
       missingAngle: inside ? (2 * Math.PI * (tangential - radial)) / (1 - radial) : 0,

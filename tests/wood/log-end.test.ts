@@ -65,6 +65,20 @@ describe('what a sawyer knows', () => {
   })
 })
 
+describe('what is drawn', () => {
+  it('larger as asked, but never so far that the outline folds over; the figures are never enlarged', () => {
+    const beech = { radial: 0.055, tangential: 0.119, fibreSaturation: 0.3 }
+    const at = (times: number) => {
+      const result = dryPiece(log({}), beech, 0.6, 0, times)
+      if (!result.ok) throw new Error(result.why)
+      return result.dried
+    }
+    expect(at(2).drawnTimes).toBe(2)
+    expect(at(10).drawnTimes).toBeLessThan(5)
+    expect(at(10).faces).toEqual(at(1).faces)
+  })
+})
+
 describe('what is refused, and why', () => {
   const why = (piece: LogPiece, from = 0.5, to = 0.08, exaggeration = 1) => {
     const result = dryPiece(piece, fir, from, to, exaggeration)

@@ -3,6 +3,7 @@ import type { Brief } from '../../choice/types'
 import { ClimateStrip } from '../pictures/charts'
 import { LogEndPair } from '../pictures/LogEndPair'
 import { Say } from '../say/Say'
+import { href } from '../site/href'
 import { Figures } from './Figures'
 import { FIGURE_NAMES } from './names'
 import { Section } from './Section'
@@ -41,6 +42,9 @@ export function Movement({ brief }: { readonly brief: Brief }) {
           </figcaption>
         </figure>
       )}
+      <p class="no-print">
+        <a href={href('/log-end/')}>Move a piece across the log yourself</a>
+      </p>
     </Section>
   )
 }

@@ -32,12 +32,18 @@ function Told({ piece, dried }: { readonly piece: LogPiece; readonly dried: Drie
 
 /** What the drawing shows, in words that follow it. */
 export function Legend() {
-  const { shown } = useView()
+  const { shown, dried } = useView()
+  const times = dried[0].drawnTimes
+  const capped = times < shown.exaggeration - 0.05
   return (
     <figcaption>
       {shown.wood.name} from <Figure q={figure('moisture', shown.from)} /> moisture to{' '}
-      <Figure q={figure('moisture', shown.to)} />. <b>Movement drawn {timesWords(shown.exaggeration)}.</b> Dashed, as
-      sawn; filled, as dried. The pale band is sapwood, the dot the pith. Rings are set evenly.
+      <Figure q={figure('moisture', shown.to)} />.{' '}
+      <b>
+        Movement drawn {timesWords(Number(times.toFixed(1)))}
+        {capped && ', as far as it can be drawn'}.
+      </b>{' '}
+      Dashed, as sawn; filled, as dried. The pale band is sapwood, the dot the pith. Rings are set evenly.
     </figcaption>
   )
 }
