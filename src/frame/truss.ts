@@ -63,6 +63,18 @@ export interface KingPostTruss {
   readonly mortise: number
 }
 
+/** Ratio that stands for a section pushed past buckling, where the formula has no meaning. */
+const BUCKLED = 99
+
+/**
+ * Compression with bending about the strong axis: (fc/F'c)^2 + fb/(F'b (1 - fc/FcE)), at most 1 passes.
+ * Source: nds, 3.9.2 (eq. 3.9-3). Stresses in one unit; at or past the buckling stress it gives a ratio far above 1.
+ */
+export function compressionBending(fc: number, along: number, fb: number, bent: number, euler: number): number {
+  if (fc >= euler) return BUCKLED
+  return Math.min(BUCKLED, (fc / along) ** 2 + fb / (bent * (1 - fc / euler)))
+}
+
 /** Combined bending and compression of the rafter (nds, 3.9.2), and its deflection (nds, 3.5.2). Purlins hold it sideways. */
 export function checkRafter(truss: KingPostTruss, section: Section, values: DesignValues): Check[] {
   const half = truss.span / 2
@@ -76,8 +88,8 @@ export function checkRafter(truss: KingPostTruss, section: Section, values: Desi
     const along = adjustedCompression(values, slenderness, duration, truss.wet)
     const bent = adjustedBending(values, section, duration, 0)
     const euler = eulerStress(values.elasticityMin, slenderness)
-    const sum = fc >= euler ? Number.POSITIVE_INFINITY : (fc / along) ** 2 + fb / (bent * (1 - fc / euler))
-    return check('compression-bending', 'ratio', Math.min(sum, 99), 1, 'nds 3.9.2')
+    const sum = compressionBending(fc, along, fb, bent, euler)
+    return check('compression-bending', 'ratio', sum, 1, 'nds 3.9.2')
   })
   // Across the slope the load is w cos^2 per length of rafter, over the sloped length.
   const slope = Math.cos(Math.atan(truss.pitch)) ** 2

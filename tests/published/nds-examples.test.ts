@@ -1,7 +1,7 @@
 /** Structural formulas against printed worked examples, in their own units. */
 import { describe, expect, it } from 'vitest'
 import { FOOT, INCH, PSI } from '../../src/data/units'
-import { momentOfInertia, sectionModulus, uniformDeflection } from '../../src/frame/beam'
+import { bearingLength, momentOfInertia, netSection, sectionModulus, uniformDeflection } from '../../src/frame/beam'
 import { adjustedCompression } from '../../src/frame/column'
 import {
   beamStabilityFactor,
@@ -10,7 +10,7 @@ import {
   eulerStress,
   sizeFactor
 } from '../../src/frame/factors'
-import { kingPostForces } from '../../src/frame/truss'
+import { compressionBending, kingPostForces } from '../../src/frame/truss'
 import { type DesignValues, elasticityMin } from '../../src/frame/values'
 
 const psi = (mpa: number) => mpa / PSI
@@ -81,6 +81,34 @@ describe('Columns', () => {
     )
     expect(psi(along)).toBeCloseTo(363.7, 1)
     expect(psi(along) * 30.25).toBeCloseTo(11_001, -1)
+  })
+})
+
+describe('Compression with bending, AWC E1.7: Southern Pine No.1 2 x 6, 9 ft, wind', () => {
+  it('Fc’ 1,073, fc 170, FcE 1,236, Fb’ 2,160, fb 1,607 psi: 0.025 + 0.863 = 0.89 (second decimal)', () => {
+    expect(compressionBending(170, 1073, 0, 2160, 1236)).toBeCloseTo(0.025, 3)
+    expect(compressionBending(170, 1073, 1607, 2160, 1236)).toBeCloseTo(0.89, 2)
+  })
+  it('past the buckling stress nothing passes', () =>
+    expect(compressionBending(1300, 1073, 0, 2160, 1236)).toBeGreaterThan(1))
+})
+
+describe('Bearing, AWC E1.5a: 1.5 in broad, 5.5 in long, Fc-perp 425 psi', () => {
+  it('bears 3,506 lb, so 3,506 lb need 5.5 in', () => {
+    const length = bearingLength(3506 * 4.4482216152605, 1.5 * INCH, values({ compressionPerp: 425 * PSI }), false)
+    expect(length / INCH).toBeCloseTo(5.5, 2)
+  })
+  it('wet wood needs half as much again (C_M 0.67, NDS Supplement Table 4D)', () => {
+    const need = (wet: boolean) => bearingLength(1000, 100, values({ compressionPerp: 3 }), wet)
+    expect(need(true) / need(false)).toBeCloseTo(1 / 0.67, 10)
+  })
+})
+
+describe('A tie on its net section (own calculation in the engineering notes): Douglas-fir No.1 6 x 6, 2 in mortise', () => {
+  it('19.25 in2 at 825 psi x 1.15 carries 18,263 lb', () => {
+    const [b, d] = netSection([5.5 * INCH, 5.5 * INCH], 2 * INCH)
+    expect((b * d) / INCH ** 2).toBeCloseTo(19.25, 6)
+    expect(((b * d) / INCH ** 2) * 825 * 1.15).toBeCloseTo(18_263, -1)
   })
 })
 
