@@ -34,7 +34,7 @@ export function BriefView({ brief, library, actions }: Props) {
         <article class="brief">
           <TitleBlock brief={brief} />
           <h1>
-            <Say s={brief.headline} bare />
+            <Say s={brief.headline} />
           </h1>
           <div class="stack summary">
             <Paragraphs of={brief.summary} lead />
