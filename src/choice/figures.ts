@@ -8,6 +8,7 @@ import { densityAt } from '../wood/weight'
 import type { Facts } from './facts'
 import type { OptionFacts } from './option-facts'
 import { ANSWERED, computed, limitQuantity, PRACTICE, quantity } from './say'
+import { greenOf } from './yard'
 
 export type FigureOf = (o: OptionFacts, facts: Facts, reference: Reference) => Quantity
 
@@ -65,8 +66,7 @@ export const sectionFigure: FigureOf = (o, facts, reference) => {
 }
 
 export const deliveredFigure: FigureOf = (o, _facts, reference) => {
-  const low = Math.max(0, o.delivered - o.deliveredBand)
-  const high = o.delivered + o.deliveredBand
+  const { deliveredLow: low, deliveredHigh: high } = o
   return quantity('moisture', o.delivered, withBand(deliveredOrigin(o, reference), low, high), { low, high })
 }
 
@@ -75,9 +75,13 @@ function deliveredOrigin(o: OptionFacts, reference: Reference): Origin {
   if (o.option.seasoning !== 'air') return originOf(o.seasoning as Sourced)
   const { min: low, max: high } = o.wood.airDays
   return computed(reference, 'air-moisture', {
-    'M₀': quantity('moisture', Math.max(o.wood.greenWhole, 0.25), o.wood.greenOrigin),
+    'M at the saw': quantity('moisture', greenOf(o.wood), o.wood.greenOrigin),
     t: quantity('weeks', o.yardWeeks, practice),
-    'days for a 1 in board': quantity('count', Math.round((low + high) / 2), o.wood.airDays.origin, { low, high })
+    k: quantity('ratio', o.wood.drying.factor, computed(reference, 'drying-fit'), {
+      low: o.wood.drying.slowest,
+      high: o.wood.drying.quickest
+    }),
+    'days for a 1 in board': quantity('count', Math.round(Math.sqrt(low * high)), o.wood.airDays.origin, { low, high })
   })
 }
 

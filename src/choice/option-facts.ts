@@ -4,13 +4,14 @@ import type { SeasoningContent, ShopSheetContent } from '../data/schema'
 import { INCH, percent } from '../data/units'
 import type { Section } from '../frame/values'
 import { bill, pricePerVolume } from '../shop/price'
-import { type DryingRate, daysToReach, moistureAfter } from '../wood/drying'
+import { dayOfMean, onDay } from '../wood/drying'
 import { checkOpening, faceStrain, logDiameterNeeded } from '../wood/section'
 import { changeBetween } from '../wood/shrinkage'
 import { densityAt } from '../wood/weight'
 import { type Facts, limit } from './facts'
 import { type Available, availableOf, type Frame } from './frame-for'
 import type { Heart, Option } from './types'
+import { yardCourse } from './yard'
 
 export interface OptionFacts {
   readonly option: Option
@@ -20,9 +21,10 @@ export interface OptionFacts {
   readonly available: Available
   readonly section: Section
   readonly logDiameter: number
-  /** Mean moisture on delivery, fraction. */
+  /** Mean moisture on delivery, fraction, with its band. */
   readonly delivered: number
-  readonly deliveredBand: number
+  readonly deliveredLow: number
+  readonly deliveredHigh: number
   /** Weeks in the yard (air-dried only). */
   readonly yardWeeks: number
   /** Weeks from order to standing. */
@@ -56,18 +58,6 @@ export interface OptionFacts {
   readonly onRequest: boolean
 }
 
-/** How a wood dries in the yard of this place. */
-export function dryingRate(wood: Wood, facts: Facts, reference: Reference): DryingRate {
-  const outdoor = facts.service.outdoor
-  return {
-    green: Math.max(wood.greenWhole, 0.25),
-    equilibrium: outdoor.reduce((s, m) => s + m, 0) / outdoor.length,
-    boardEquilibrium: percent(limit(reference, 'yard-equilibrium')),
-    boardDays: (wood.airDays.min + wood.airDays.max) / 2,
-    power: reference.seasonings.get('air')?.thicknessPower ?? 1.58
-  }
-}
-
 /** Days that a kiln or a vacuum dryer needs for the thinner side. */
 export function chamberDays(seasoning: SeasoningContent, breadth: number): number {
   return (seasoning.daysAtOneInch ?? 0) * (breadth / INCH) ** (seasoning.thicknessPower ?? 1)
@@ -83,6 +73,10 @@ function onRequestOf(sheet: ShopSheetContent, wood: Wood, heart: Heart): boolean
 
 interface Delivery {
   readonly moisture: number
+  readonly low: number
+  readonly high: number
+  /** Part of the shrinkage to oven-dry that is made by then: the dry shell has shrunk while the mean is still wet. */
+  readonly shrunk: number
   readonly yardWeeks: number
   readonly weeks: number
 }
@@ -100,21 +94,37 @@ function delivery(
   const asked = onRequestOf(sheet, wood, heart) ? sheet.requestWeeks : 0
   const lead = (terms?.leadWeeks ?? 0) + asked
   const fixed = lead + sheet.joineryWeeks
-  if (seasoning.id === 'green') return { moisture: wood.greenWhole, yardWeeks: 0, weeks: fixed }
+  const band = percent(seasoning.bandPercent)
+  const about = (moisture: number) => ({
+    moisture,
+    low: Math.max(0, moisture - band),
+    high: moisture + band,
+    shrunk: Math.max(0, 1 - moisture / wood.fibreSaturation)
+  })
+  if (seasoning.id === 'green') return { ...about(wood.greenWhole), yardWeeks: 0, weeks: fixed }
   if (seasoning.id !== 'air') {
-    return {
-      moisture: percent(seasoning.deliveredPercent ?? 15),
-      yardWeeks: 0,
-      weeks: fixed + chamberDays(seasoning, section[0]) / 7
-    }
+    const days = chamberDays(seasoning, section[0])
+    return { ...about(percent(seasoning.deliveredPercent ?? 15)), yardWeeks: 0, weeks: fixed + days / 7 }
   }
   // Yard time is what the dates leave, at most what the shop keeps timbers for, and no longer than drying takes.
-  const rate = dryingRate(wood, facts, reference)
-  const target = Math.max(percent(20), rate.equilibrium + 0.005)
-  const enough = daysToReach(rate, section[0], section[1], target) / 7
+  const most = terms?.yardWeeks ?? 52
+  const outdoor = facts.service.outdoor
+  const settled = outdoor.reduce((sum, m) => sum + m, 0) / outdoor.length
+  const target = Math.max(percent(20), settled + percent(limit(reference, 'yard-near')))
+  const course = yardCourse(wood, section, most, target, facts, reference)
   const spare = facts.standsWeeks === null ? Number.POSITIVE_INFINITY : facts.standsWeeks - fixed
-  const yardWeeks = Math.max(0, Math.min(spare, terms?.yardWeeks ?? 52, enough))
-  return { moisture: moistureAfter(rate, section[0], section[1], yardWeeks * 7), yardWeeks, weeks: fixed + yardWeeks }
+  const yardWeeks = Math.max(0, Math.min(spare, most, dayOfMean(course, target) / 7))
+  const days = 7 * yardWeeks
+  // A wood that dries k times as fast is as dry now as this course in k times the time.
+  const { factor, slowest, quickest } = wood.drying
+  return {
+    moisture: onDay(course, course.mean, days),
+    low: onDay(course, course.mean, (days * quickest) / factor),
+    high: onDay(course, course.mean, (days * slowest) / factor),
+    shrunk: onDay(course, course.shrunk, days),
+    yardWeeks,
+    weeks: fixed + yardWeeks
+  }
 }
 
 /** Strain along the grain from green to oven-dry that a wood is taken to have, low and high, fractions. */
@@ -136,13 +146,12 @@ export function optionFacts(
   const { section } = frame
   const [b, d] = section
   const fsp = wood.fibreSaturation
-  const {
-    moisture: delivered,
-    yardWeeks,
-    weeks
-  } = delivery(facts, reference, sheet, wood, option.heart, seasoning, section)
+  const came = delivery(facts, reference, sheet, wood, option.heart, seasoning, section)
+  const delivered = came.moisture
+  // As much shrinkage is made as if the whole section were at this moisture.
+  const asIf = fsp * (1 - came.shrunk)
 
-  const toCome = (total: number, service: number, from = delivered) =>
+  const toCome = (total: number, service: number, from = asIf) =>
     Math.max(0, changeBetween(total, from, Math.min(service, fsp), fsp))
   const radial = toCome(wood.radial, facts.service.mean)
   const tangential = toCome(wood.tangential, facts.service.mean)
@@ -152,8 +161,7 @@ export function optionFacts(
     const s = faceStrain(option.heart, b, d, toCome(wood.radial, service, from), toCome(wood.tangential, service, from))
     return Math.max(s.breadth, s.depth)
   }
-  const strain = strainAt(facts.service.mean, delivered)
-  const band = percent(seasoning.bandPercent)
+  const strain = strainAt(facts.service.mean, asIf)
   const along = lengthwiseTotal(wood, reference)
   const lengthStrain = [toCome(along[0], facts.service.mean), toCome(along[1], facts.service.mean)] as const
   // The post is taken as thick as the beam is broad; the beam runs between two shoulders, so each sees half its change.
@@ -166,12 +174,7 @@ export function optionFacts(
   )
   const swollen = Math.max(
     0,
-    -changeBetween(
-      (wood.radial + wood.tangential) / 2,
-      Math.min(delivered, fsp),
-      Math.min(facts.service.mean, fsp),
-      fsp
-    )
+    -changeBetween((wood.radial + wood.tangential) / 2, Math.min(asIf, fsp), Math.min(facts.service.mean, fsp), fsp)
   )
   const { pieces, length } = timbersOf(facts, frame)
   const waste = 1 + sheet.wastePercent / 100
@@ -194,16 +197,17 @@ export function optionFacts(
     section,
     logDiameter: logDiameterNeeded(option.heart, b, d),
     delivered,
-    deliveredBand: band,
-    yardWeeks,
-    readyWeeks: weeks,
+    deliveredLow: came.low,
+    deliveredHigh: came.high,
+    yardWeeks: came.yardWeeks,
+    readyWeeks: came.weeks,
     radialToCome: radial,
     tangentialToCome: tangential,
     faceStrain: strain,
     faceShrinkage: strain * d,
     gap: gapOf(strain, (lengthStrain[0] + lengthStrain[1]) / 2),
-    gapLow: gapOf(strainAt(facts.service.wettest, Math.max(0, delivered - band)), lengthStrain[0]),
-    gapHigh: gapOf(strainAt(facts.service.driest, delivered + band), lengthStrain[1]),
+    gapLow: gapOf(strainAt(facts.service.wettest, Math.max(0, asIf + came.low - delivered)), lengthStrain[0]),
+    gapHigh: gapOf(strainAt(facts.service.driest, Math.min(fsp, asIf + came.high - delivered)), lengthStrain[1]),
     swing: (b * yearly * limit(reference, 'swing-share')) / 2,
     swelling: (b * swollen) / 2,
     lengthStrain,

@@ -14,6 +14,7 @@ export const content: Content = {
   limits: one(import.meta.glob('../../content/limits.json', { eager: true, import: 'default' })),
   decay: one(import.meta.glob('../../content/decay.json', { eager: true, import: 'default' })),
   seasonings: one(import.meta.glob('../../content/seasonings.json', { eager: true, import: 'default' })),
+  drying: one(import.meta.glob('../../content/drying.json', { eager: true, import: 'default' })),
   loads: one(import.meta.glob('../../content/loads.json', { eager: true, import: 'default' })),
   finishes: one(import.meta.glob('../../content/finishes.json', { eager: true, import: 'default' })),
   unsure: one(import.meta.glob('../../content/unsure.json', { eager: true, import: 'default' })),

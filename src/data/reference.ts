@@ -5,6 +5,7 @@ import {
   type DesignValueContent,
   decaySchema,
   designValuesSchema,
+  dryingSchema,
   finishesSchema,
   formulasSchema,
   indoorSchema,
@@ -79,6 +80,8 @@ export interface Wood {
   readonly designGroup: string | null
   readonly designOrigin: Origin
   readonly airDays: { readonly min: number; readonly max: number; readonly origin: Origin }
+  /** Times Siau's diffusion: fitted to `airDays`, with the factors that the slowest and quickest board ask for. */
+  readonly drying: { readonly factor: number; readonly slowest: number; readonly quickest: number }
   readonly colour: { readonly L: number; readonly a: number; readonly b: number; readonly origin: Origin }
   readonly supply: {
     readonly longest: number
@@ -157,11 +160,33 @@ export interface Reference {
   readonly limits: ReadonlyMap<string, Limit>
   readonly decay: v.InferOutput<typeof decaySchema>
   readonly seasonings: ReadonlyMap<SeasoningContent['id'], SeasoningContent>
+  readonly drying: Drying
   readonly loads: Loads
   readonly finishes: v.InferOutput<typeof finishesSchema>
   readonly unsure: v.InferOutput<typeof unsureSchema>
   readonly room: RoomAir
   readonly roomOrigin: Origin
+}
+
+export interface KilnStep {
+  /** Holds while the mean is above this, fraction. */
+  readonly above: number
+  readonly temperatureC: number
+  readonly equilibrium: number
+}
+
+export interface Drying {
+  /** Surface coefficients at 20 degrees C, mm a day, for specific gravity 1 and factor 1. */
+  readonly pile: number
+  readonly open: number
+  readonly surfaceOrigin: Origin
+  /** Id of a place by forest region. */
+  readonly yards: Readonly<Record<string, string>>
+  /** Schedules for woods easy, middling and hard to dry. */
+  readonly kiln: readonly (readonly KilnStep[])[]
+  readonly kilnOrigin: Origin
+  readonly stages: v.InferOutput<typeof dryingSchema>['stages']
+  readonly stagesOrigin: Origin
 }
 
 export interface Loads {
@@ -183,13 +208,15 @@ export interface Content {
   readonly limits: unknown
   readonly decay: unknown
   readonly seasonings: unknown
+  readonly drying: unknown
   readonly loads: unknown
   readonly finishes: unknown
   readonly indoor: unknown
   readonly unsure: unknown
 }
 
-function toWood(s: SpeciesContent): Wood {
+function toWood(s: SpeciesContent, drying: Wood['drying'] | undefined): Wood {
+  if (!drying) throw new Error(`no fitted drying of "${s.id}" in content/drying.json`)
   const clear = s.strengthGreen
   const heart = s.greenMoisture.heartwoodPercent ?? s.greenMoisture.wholePercent ?? 0
   // Some inventories print a whole-stem figure below both heartwood and sapwood, which cannot be: the drier part then stands.
@@ -237,6 +264,7 @@ function toWood(s: SpeciesContent): Wood {
     designGroup: s.design.group,
     designOrigin: originOf(s.design),
     airDays: { min: s.airDrying.daysMin, max: s.airDrying.daysMax, origin: originOf(s.airDrying) },
+    drying,
     colour: { L: s.colour.L, a: s.colour.a, b: s.colour.b, origin: originOf(s.colour) },
     supply: {
       longest: s.supply.longestFt * FOOT,
@@ -269,6 +297,25 @@ function toDesignRow(d: DesignValueContent): DesignRow {
   }
 }
 
+function toDrying({ surface, yards, kiln, stages }: v.InferOutput<typeof dryingSchema>): Drying {
+  return {
+    pile: surface.pileMmADay,
+    open: surface.openMmADay,
+    surfaceOrigin: originOf(surface),
+    yards: yards.by,
+    kiln: kiln.steps.map((steps) =>
+      steps.map((step) => ({
+        above: percent(step.aboveMoisturePercent),
+        temperatureC: step.temperatureC,
+        equilibrium: percent(step.equilibriumPercent)
+      }))
+    ),
+    kilnOrigin: originOf(kiln),
+    stages,
+    stagesOrigin: originOf(stages)
+  }
+}
+
 function toPlace(p: PlaceContent): Place {
   return {
     id: p.id,
@@ -296,10 +343,11 @@ export function buildReference(content: Content): Reference {
   const limits = v.parse(limitsSchema, content.limits)
   const loads = v.parse(loadsSchema, content.loads)
   const indoor = v.parse(indoorSchema, content.indoor)
+  const drying = v.parse(dryingSchema, content.drying)
   const pressures = (items: typeof loads.dead) =>
     new Map(items.map((l) => [l.id, { about: l.about, pressure: l.psf * PSF, origin: originOf(l) }]))
   return {
-    woods: byId(species.map(toWood)),
+    woods: byId(species.map((s) => toWood(s, drying.factors[s.id]))),
     design: v.parse(designValuesSchema, content.designValues).map(toDesignRow),
     places: byId(places.places.map(toPlace)),
     placesOrigin: originOf(places),
@@ -315,6 +363,7 @@ export function buildReference(content: Content): Reference {
     ),
     decay: v.parse(decaySchema, content.decay),
     seasonings: byId(v.parse(seasoningsSchema, content.seasonings)),
+    drying: toDrying(drying),
     loads: { dead: pressures(loads.dead), live: pressures(loads.live), snow: loads.snow, deflection: loads.deflection },
     finishes: v.parse(finishesSchema, content.finishes),
     unsure: v.parse(unsureSchema, content.unsure),

@@ -237,6 +237,34 @@ export const seasoningSchema = v.strictObject({
 export const seasoningsSchema = v.pipe(v.array(seasoningSchema), v.length(4))
 export type SeasoningContent = v.InferOutput<typeof seasoningSchema>
 
+const month = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(12))
+const kilnStepSchema = v.strictObject({
+  /** Holds while the mean is above this. */
+  aboveMoisturePercent: nonNegative,
+  temperatureC: positive,
+  equilibriumPercent: positive
+})
+/** How timbers dry: air at their faces, the yards that the published times are fitted in, a kiln's schedule, the stages of a job. */
+export const dryingSchema = v.strictObject({
+  surface: v.strictObject({ pileMmADay: positive, openMmADay: positive, ...origin }),
+  /** Place by forest region. */
+  yards: v.strictObject({ by: v.record(key, key), ...origin }),
+  /** A schedule for woods that are easy, middling and hard to dry. */
+  kiln: v.strictObject({
+    steps: v.pipe(v.array(v.pipe(v.array(kilnStepSchema), v.nonEmpty())), v.length(3)),
+    ...origin
+  }),
+  stages: v.strictObject({
+    felledMonth: month,
+    enclosedWeeks: nonNegative,
+    heatingMonth: month,
+    shownYears: positive,
+    ...origin
+  }),
+  /** Fitted by `src/wood/drying-fit.ts`; `tests/published/drying-fit.test.ts` makes them anew and compares. */
+  factors: v.record(key, v.strictObject({ factor: positive, slowest: positive, quickest: positive }))
+})
+
 export const loadsSchema = v.strictObject({
   dead: v.array(v.strictObject({ id: key, about: text, psf: positive, ...origin })),
   live: v.array(v.strictObject({ id: key, about: text, psf: positive, ...origin })),

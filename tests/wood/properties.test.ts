@@ -2,7 +2,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { roomHumidity, saturationPressure } from '../../src/wood/air'
-import { daysToReach, dryingTimeConstant, moistureAfter } from '../../src/wood/drying'
 import { sectionShape } from '../../src/wood/log-end'
 import { emcIsExtrapolated, equilibriumMoisture } from '../../src/wood/moisture'
 import { faceStrain, logDiameterNeeded } from '../../src/wood/section'
@@ -110,28 +109,6 @@ describe('a section in its log', () => {
     expect(() => sectionShape({ heart: 'boxed', breadth: 200, depth: 200, radial: 0.08, tangential: 0.06 })).toThrow(
       RangeError
     )
-  })
-})
-
-describe('drying in the yard', () => {
-  const rate = { green: 0.6, equilibrium: 0.13, boardEquilibrium: 0.13, boardDays: 100, power: 1.58 }
-  it('longer is drier, thicker is slower, and the days to a moisture give it back', () => {
-    fc.assert(
-      fc.property(side, side, fraction(1, 2000), (b, d, days) => {
-        const m = moistureAfter(rate, b, d, days)
-        expect(moistureAfter(rate, b, d, days * 1.1)).toBeLessThanOrEqual(m)
-        expect(moistureAfter(rate, b * 1.1, d, days)).toBeGreaterThanOrEqual(m)
-        expect(daysToReach(rate, b, d, m)).toBeCloseTo(days, 4)
-      })
-    )
-  })
-  it('a wide board of 1 in takes the published days to 20 %', () => {
-    expect(daysToReach(rate, 25.4, 1e6, 0.2)).toBeCloseTo(100, 1)
-  })
-  it('a yard never dries below its air, and a rate that cannot be is refused', () => {
-    expect(daysToReach(rate, 200, 200, 0.13)).toBe(Number.POSITIVE_INFINITY)
-    expect(daysToReach(rate, 200, 200, 0.7)).toBe(0)
-    expect(() => dryingTimeConstant({ ...rate, green: 0.15 }, 200, 200)).toThrow(RangeError)
   })
 })
 
