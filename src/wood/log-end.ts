@@ -25,6 +25,8 @@ export interface WoodStrain {
   readonly radial: number
   readonly tangential: number
   readonly fibreSaturation: number
+  /** Greatest moisture that the green wood holds, fraction; WETTEST where nothing is known of it. */
+  readonly wettest?: number
 }
 
 export type FaceId = 'top' | 'right' | 'bottom' | 'left'
@@ -57,9 +59,10 @@ export interface DriedPiece {
   readonly sapwoodShare: number
 }
 
-/** Why a piece is refused: it is no size, reaches out of the log by `by` mm, the pith is outside, or a moisture cannot be. */
+/** Why a piece is refused: it is no size, reaches out of the log by `by` mm, the pith is outside, or a moisture is beyond 0 to `most`. */
 export type Refusal =
-  | { readonly ok: false; readonly why: 'size' | 'pith' | 'moisture' | 'exaggeration' }
+  | { readonly ok: false; readonly why: 'size' | 'pith' | 'exaggeration' }
+  | { readonly ok: false; readonly why: 'moisture'; readonly most: number }
   | { readonly ok: false; readonly why: 'outside'; readonly by: number }
 
 /** Strain round the rings beyond which a drawn outline falls apart, fraction. */
@@ -124,7 +127,7 @@ function offLine(a: Point, b: Point, p: Point): number {
  * pith inside it cannot close, and the missing angle opens as one check in the nearest face: an upper bound.
  * Source: derived; strains by wood-handbook-2010, eq. 13-3.
  * @param from moisture now, fraction; above fibre saturation nothing moves
- * @param to moisture later, fraction
+ * @param to moisture later, fraction; above `from` the piece swells, and its strains are below zero
  * @param exaggeration factor on the drawn movement, 1 to 10; figures are never exaggerated
  */
 export function dryPiece(
@@ -138,7 +141,8 @@ export function dryPiece(
   const sizes = [breadth, depth, logDiameter]
   if (!sizes.every((n) => Number.isFinite(n) && n > 0) || !(piece.sapwood >= 0)) return { ok: false, why: 'size' }
   if (!(Math.hypot(...pith) < logDiameter / 2)) return { ok: false, why: 'pith' }
-  if (![from, to].every((m) => m >= 0 && m <= WETTEST)) return { ok: false, why: 'moisture' }
+  const most = wood.wettest ?? WETTEST
+  if (![from, to].every((m) => m >= 0 && m <= most)) return { ok: false, why: 'moisture', most }
   if (!(exaggeration >= 1 && exaggeration <= 10)) return { ok: false, why: 'exaggeration' }
   const by = outsideBy(piece)
   if (!(by <= 1e-6)) return { ok: false, why: 'outside', by }
@@ -163,7 +167,7 @@ export function dryPiece(
       after: drawn(piece, inside, before, radial * drawnTimes, tangential * drawnTimes),
       faces: facesOf(piece, inside, before, move, tangential - radial),
       outOfSquare: outOfSquare(piece, inside, move),
-      missingAngle: inside ? (2 * Math.PI * (tangential - radial)) / (1 - radial) : 0,
+      missingAngle: inside ? Math.max(0, (2 * Math.PI * (tangential - radial)) / (1 - radial)) : 0,
       sapwoodShare: sapwoodShare(piece)
     }
   }
@@ -223,7 +227,7 @@ function outOfSquare(piece: LogPiece, inside: boolean, move: Move): number {
   return Math.abs(apart(a, c) - apart(b, d))
 }
 
-/** The dried outline as drawn. A boxed piece opens from the pith to the middle of its nearest face. */
+/** The outline as drawn. A boxed piece that shrinks opens from the pith to the middle of its nearest face. */
 function drawn(
   piece: LogPiece,
   inside: boolean,
@@ -231,7 +235,7 @@ function drawn(
   radial: number,
   tangential: number
 ): Point[] {
-  if (!inside) return before.map(mover(piece, false, radial, tangential))
+  if (!inside || tangential <= radial) return before.map(mover(piece, inside, radial, tangential))
   const [px, py] = piece.pith
   const near = (
     [

@@ -79,6 +79,31 @@ describe('what is drawn', () => {
   })
 })
 
+describe('wetter later than now', () => {
+  const swollen = (piece: LogPiece) => dried(piece, 0.08, 0.2)
+  it('every face grows, and dries back to what it was', () => {
+    for (const piece of [log({}), log({ top: 0.5 * INCH })]) {
+      const wet = swollen(piece)
+      expect(wet.tangential).toBeLessThan(wet.radial)
+      expect(wet.radial).toBeLessThan(0)
+      for (const face of Object.values(wet.faces)) {
+        expect(face.after).toBeGreaterThan(face.before)
+        expect(face.check).toBe(0)
+      }
+      // Out and back: (1 - there) (1 - back) = 1, whatever the two moistures.
+      expect((1 - wet.tangential) * (1 - dried(piece, 0.2, 0.08).tangential)).toBeCloseTo(1, 12)
+    }
+  })
+  it('with the pith inside no angle is missing, and it is drawn without a check', () => {
+    const wet = swollen(log({}))
+    expect(wet.missingAngle).toBe(0)
+    expect(wet.after).toHaveLength(wet.before.length)
+    wet.after.forEach(([x, y], i) => {
+      expect(Math.hypot(x, y)).toBeGreaterThan(Math.hypot(...(wet.before[i] as [number, number])))
+    })
+  })
+})
+
 describe('what is refused, and why', () => {
   const why = (piece: LogPiece, from = 0.5, to = 0.08, exaggeration = 1) => {
     const result = dryPiece(piece, fir, from, to, exaggeration)
@@ -96,6 +121,13 @@ describe('what is refused, and why', () => {
     expect(why(log({}), -0.1)).toBe('moisture')
     expect(why(log({}), 0.5, 4)).toBe('moisture')
     expect(why(log({}), 0.5, 0.08, 0)).toBe('exaggeration')
+  })
+  it('more moisture than the wood can hold, and how much that is', () => {
+    const ash = { ...fir, wettest: 0.46 }
+    const run = (from: number, to: number) => dryPiece(log({}), ash, from, to)
+    expect(run(0.46, 0.08).ok).toBe(true)
+    expect(run(0.461, 0.08)).toEqual({ ok: false, why: 'moisture', most: 0.46 })
+    expect(run(0.3, 0.461)).toEqual({ ok: false, why: 'moisture', most: 0.46 })
   })
   it('whatever comes, it answers and never throws', () => {
     const any = fc.oneof(fc.double(), fc.double({ min: -500, max: 500, noNaN: true }))

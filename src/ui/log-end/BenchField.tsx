@@ -1,6 +1,6 @@
 /**
- * One number of the bench. What is typed is kept as typed until the field is left, or until the number changes from
- * elsewhere: by dragging the piece, say.
+ * One number of the bench. What is typed is kept as typed until the field is left with a number that can be drawn, or
+ * until the number changes from elsewhere: by dragging the piece, say.
  */
 import { useState } from 'preact/hooks'
 import { $units } from '../../stores/units'
@@ -73,7 +73,7 @@ export function BenchField({ id, label, kind, value, help, complaintAt, onValue 
           aria-invalid={wrong ? 'true' : undefined}
           onInput={(event) => type(event.currentTarget.value)}
           onBlur={() => {
-            if (!unread) keep(null)
+            if (!wrong) keep(null)
           }}
         />
         <span class="unit">{way.unit(system)}</span>

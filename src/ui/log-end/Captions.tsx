@@ -1,13 +1,22 @@
 /** Under each log end: what it is, the log it lies in, what its faces do; and the way to work on the other one. */
-import type { DriedPiece, LogPiece } from '../../wood/log-end'
+import type { DriedPiece, FaceId, LogPiece } from '../../wood/log-end'
 import { Figure } from '../say/Figure'
+import { Q } from '../say/Q'
 import { useBench, useView } from './bench'
-import { SIDES, type Side, type View } from './model'
-import { FACES, figure, kindOf, length, mostOf, section, timesWords } from './words'
+import { type Bench, SIDES, type Side, type View } from './model'
+import { FACES, figure, figuresOf, kindOf, mostOf, section, swells, timesWords, VISIBLE } from './words'
 
-function Told({ piece, dried }: { readonly piece: LogPiece; readonly dried: DriedPiece }) {
-  const change = (id: (typeof FACES)[number]) => dried.faces[id].before - dried.faces[id].after
-  const most = change(mostOf(change))
+function Told({
+  bench,
+  piece,
+  dried
+}: {
+  readonly bench: Bench
+  readonly piece: LogPiece
+  readonly dried: DriedPiece
+}) {
+  const figures = figuresOf(bench, piece, dried)
+  const change = (id: FaceId) => Math.abs(dried.faces[id].before - dried.faces[id].after)
   const check = Math.max(...FACES.map((id) => dried.faces[id].check))
   return (
     <>
@@ -15,12 +24,12 @@ function Told({ piece, dried }: { readonly piece: LogPiece; readonly dried: Drie
         <Figure q={section(piece)} /> from a <Figure q={figure('diameter', piece.logDiameter)} /> log
       </p>
       <p>
-        a face loses up to <Figure q={length(Math.max(0, most))} />
+        a face {swells(dried) ? 'gains' : 'loses'} up to <Q q={figures.face(change(mostOf(change)))} />
       </p>
       <p>
-        {dried.boxed ? (
+        {check >= VISIBLE ? (
           <>
-            a check opens up to <Figure q={length(check)} />
+            a check opens up to <Q q={figures.check(check)} />
           </>
         ) : (
           'no check has to open'
@@ -43,7 +52,8 @@ export function Legend() {
         Movement drawn {timesWords(Number(times.toFixed(1)))}
         {capped && ', as far as it can be drawn'}.
       </b>{' '}
-      Dashed, as sawn; filled, as dried. The pale band is sapwood, the dot the pith. Rings are set evenly.
+      Dashed, as sawn; filled, as {swells(dried[0]) ? 'swollen' : 'dried'}. The band under the bark is sapwood, the dot
+      the pith; rings are set evenly.
     </figcaption>
   )
 }
@@ -59,10 +69,10 @@ export function Captions() {
       {SIDES.map((side) => (
         <div key={side} class={side === asked.chosen ? 'ends-caption ends-caption--chosen' : 'ends-caption'}>
           <p class="ends-name">{kindOf(dried[side])}</p>
-          <Told piece={shown.pieces[side]} dried={dried[side]} />
+          <Told bench={shown} piece={shown.pieces[side]} dried={dried[side]} />
           <p class="needs-script">
             {side === asked.chosen ? (
-              'This one moves.'
+              'This one moves: drag it, or use the arrow keys.'
             ) : (
               <button type="button" class="btn btn--link" onClick={() => take(side)}>
                 Move this one instead

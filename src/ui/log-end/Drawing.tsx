@@ -1,14 +1,15 @@
 /** Both log ends in one drawing and to one scale, so that the larger log shows. Drawn in millimetres. */
-import { useView } from './bench'
+import { useMemo } from 'preact/hooks'
+import { useDrawn } from './bench'
 import { Grip } from './Grip'
-import { LogFace } from './LogFace'
+import { LogFace, type LogFaceProps } from './LogFace'
 import { SIDES } from './model'
 import { pictureSays } from './words'
 
 const MARGIN = 6
 
 export function Drawing() {
-  const { shown, dried } = useView()
+  const { shown, dried } = useDrawn()
   const [a, b] = shown.pieces.map((piece) => piece.logDiameter / 2) as [number, number]
   const gap = (a + b) * 0.12
   const width = 2 * (a + b) + gap + 2 * MARGIN
@@ -24,10 +25,15 @@ export function Drawing() {
     >
       {SIDES.map((side) => (
         <g key={side} transform={`translate(${middle[side].toFixed(1)} ${(height / 2).toFixed(1)})`}>
-          <LogFace id={`end-${side}`} piece={shown.pieces[side]} dried={dried[side]} />
+          <Still id={`end-${side}`} piece={shown.pieces[side]} dried={dried[side]} />
           {side === shown.chosen && <Grip unit={width / 100} />}
         </g>
       ))}
     </svg>
   )
+}
+
+/** The log end that is not worked on is not drawn again. */
+function Still({ id, piece, dried }: LogFaceProps) {
+  return useMemo(() => <LogFace id={id} piece={piece} dried={dried} />, [id, piece, dried])
 }

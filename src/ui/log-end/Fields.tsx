@@ -4,7 +4,8 @@ import { NBSP } from '../format/number'
 import { Say } from '../say/Say'
 import { BenchField, useComplaint } from './BenchField'
 import { useBench, usePart } from './bench'
-import { type Bench, chosenOf, type View, withPiece } from './model'
+import { type Bench, type BenchWood, chosenOf, type View, withPiece } from './model'
+import { percentText } from './read'
 import { FitButton } from './Says'
 
 type Length = 'left' | 'top' | 'breadth' | 'depth' | 'logDiameter' | 'sapwood'
@@ -57,12 +58,16 @@ const FROM_TO = { from: (view: View) => view.asked.from, to: (view: View) => vie
 function Moisture({ id, label, help }: { readonly id: 'from' | 'to'; readonly label: string; readonly help: string }) {
   const { change } = useBench()
   const value = usePart(FROM_TO[id])
-  const onValue = (share: number) => change((now: Bench) => ({ ...now, [id]: share }))
+  const onValue = (share: number) =>
+    change((now: Bench) => ({ ...now, [id]: share, green: now.green && id !== 'from' }))
   return <BenchField id={id} label={label} kind="percent" value={value} help={help} onValue={onValue} />
 }
 
 const woodOf = (view: View) => view.asked.wood
-const percent = (share: number): string => `${Math.round(share * 100)}${NBSP}%`
+const percent = (share: number): string => `${percentText(share)}${NBSP}%`
+/** From the heart to the sapwood, where these differ. */
+const greenRange = ({ green, wettest }: BenchWood): string =>
+  wettest > green ? `${percentText(green)} to ${percent(wettest)}` : percent(green)
 
 export function Fields() {
   const { change, woods } = useBench()
@@ -70,7 +75,7 @@ export function Fields() {
   const outside = useComplaint('left')
   const pick = (id: string) => {
     const next = woods.find((w) => w.id === id)
-    if (next !== undefined) change((now) => ({ ...now, wood: next }))
+    if (next !== undefined) change((now) => ({ ...now, wood: next, from: now.green ? next.green : now.from }))
   }
   return (
     <form
@@ -115,7 +120,7 @@ export function Fields() {
         <Moisture
           id="from"
           label="Moisture now"
-          help={`Green heartwood holds about ${percent(wood.green)}. It moves only below ${percent(wood.fibreSaturation)}.`}
+          help={`Green, it holds about ${greenRange(wood)}. It moves only below ${percent(wood.fibreSaturation)}.`}
         />
         <Moisture
           id="to"

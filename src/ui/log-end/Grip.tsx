@@ -5,7 +5,7 @@
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
 import { MM_PER_INCH } from '../format/length'
-import { useBench, useView } from './bench'
+import { useBench, useDrawn } from './bench'
 import { chosenOf, withPiece } from './model'
 import { type Pull, useDrag } from './use-drag'
 
@@ -36,8 +36,8 @@ function Corner({ pull, x, y, unit }: { readonly pull: Pull; x: number; y: numbe
 }
 
 export function Grip({ unit }: { readonly unit: number }) {
-  const { change } = useBench()
-  const { asked, refused } = useView()
+  const { move } = useBench()
+  const { asked, refused } = useDrawn()
   const system = useSaved($units)
   const drag = useDrag(MOVE)
   const { left, top, breadth, depth } = chosenOf(asked)
@@ -50,7 +50,7 @@ export function Grip({ unit }: { readonly unit: number }) {
     event.preventDefault()
     const [small, large] = system === 'us' ? [MM_PER_INCH / 4, MM_PER_INCH] : [5, 25]
     const step = event.shiftKey ? large : small
-    change((now) => {
+    move((now) => {
       const piece = chosenOf(now)
       return withPiece(now, { left: piece.left + way[0] * step, top: piece.top + way[1] * step })
     })

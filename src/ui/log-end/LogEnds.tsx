@@ -1,5 +1,6 @@
 /** The log ends, to be played with. Drawn at build too, so that the picture and its figures stand without script. */
 import { useState } from 'preact/hooks'
+import { type Library, LibraryProvider } from '../say/library'
 import { BenchProvider, makeBench } from './bench'
 import { Captions, Legend } from './Captions'
 import { Drawing } from './Drawing'
@@ -13,25 +14,28 @@ interface Props {
   readonly woods: readonly BenchWood[]
   /** Id of the wood to begin with. */
   readonly start: string
+  readonly library: Library
 }
 
-export function LogEnds({ woods, start }: Props) {
+export function LogEnds({ woods, start, library }: Props) {
   const [bench] = useState(() => makeBench(woods, start))
   return (
-    <BenchProvider value={bench}>
-      <div class="ends">
-        <figure class="figure figure--plain ends-figure">
-          <Drawing />
-          <Captions />
-          <Legend />
-        </figure>
-        <div class="ends-side">
-          <Says />
-          <Tools />
-          <Readout />
+    <LibraryProvider value={library}>
+      <BenchProvider value={bench}>
+        <div class="ends">
+          <figure class="figure figure--plain ends-figure">
+            <Drawing />
+            <Captions />
+            <Legend />
+          </figure>
+          <div class="ends-side">
+            <Says />
+            <Tools />
+            <Readout />
+          </div>
+          <Fields />
         </div>
-        <Fields />
-      </div>
-    </BenchProvider>
+      </BenchProvider>
+    </LibraryProvider>
   )
 }

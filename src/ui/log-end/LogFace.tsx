@@ -48,13 +48,13 @@ function Log({ radius, pithX, pithY, sapwood, id }: LogProps & { readonly id: st
   )
 }
 
-interface Props {
+export interface LogFaceProps {
   readonly id: string
   readonly piece: LogPiece
   readonly dried: DriedPiece
 }
 
-export function LogFace({ id, piece, dried }: Props) {
+export function LogFace({ id, piece, dried }: LogFaceProps) {
   const [pithX, pithY] = piece.pith
   const radius = piece.logDiameter / 2
   const { sapwood } = piece
@@ -81,7 +81,7 @@ export function LogFace({ id, piece, dried }: Props) {
       </clipPath>
       <polygon class="f-wood" points={solid} />
       <g clip-path={`url(#${id}-piece)`}>{rings}</g>
-      <polygon class="hid" points={points(dried.before)} />
+      <rect class="hid" x={piece.left} y={piece.top} width={piece.breadth} height={piece.depth} />
       <polygon class="cut" points={solid} />
       <circle class="f-chalk" cx={pithX} cy={pithY} r={radius * 0.02 + 1.5} />
     </>

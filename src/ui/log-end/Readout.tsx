@@ -1,25 +1,29 @@
 /** The figures of the piece that is worked on, face by face. True sizes: nothing here is enlarged. */
 import type { ComponentChildren } from 'preact'
+import type { Quantity } from '../../data/quantity'
 import { Figure } from '../say/Figure'
+import { Q } from '../say/Q'
 import { useView } from './bench'
-import { chosenOf, smallestLog } from './model'
-import { FACE_NAMES, FACES, figure, kindOf, length, VISIBLE } from './words'
+import { chosenOf } from './model'
+import { FACE_NAMES, FACES, figuresOf, kindOf, length, swells, VISIBLE } from './words'
 
-function Change({ mm }: { readonly mm: number }) {
+type Of = (mm: number) => Quantity
+
+function Change({ mm, of }: { readonly mm: number; readonly of: Of }) {
   if (Math.abs(mm) < VISIBLE) return <>none</>
   return (
     <>
       {mm > 0 ? '−' : '+'}
-      <Figure q={length(mm)} />
+      <Q q={of(mm)} />
     </>
   )
 }
 
-function Cup({ mm }: { readonly mm: number }) {
+function Cup({ mm, of }: { readonly mm: number; readonly of: Of }) {
   if (Math.abs(mm) < VISIBLE) return <>flat</>
   return (
     <>
-      <Figure q={length(mm)} /> {mm > 0 ? 'hollow' : 'proud'}
+      <Q q={of(mm)} /> {mm > 0 ? 'hollow' : 'proud'}
     </>
   )
 }
@@ -34,6 +38,8 @@ const Row = ({ name, children }: { readonly name: string; readonly children: Com
 export function Readout() {
   const { shown, dried } = useView()
   const d = dried[shown.chosen]
+  const figures = figuresOf(shown, chosenOf(shown), d)
+  const moves = swells(d) ? 'Swells' : 'Shrinks'
   return (
     <div class="ends-readout">
       <table class="data">
@@ -59,12 +65,20 @@ export function Readout() {
                   <Figure q={length(face.before)} />
                 </td>
                 <td>
-                  <Figure q={length(face.after)} />
+                  <Q q={figures.face(face.after)} />
                 </td>
                 <td>
-                  <Change mm={face.before - face.after} />
+                  <Change mm={face.before - face.after} of={figures.face} />
                 </td>
-                <td>{d.boxed ? <Figure q={length(face.check)} /> : <Cup mm={face.cup} />}</td>
+                <td>
+                  {!d.boxed ? (
+                    <Cup mm={face.cup} of={figures.face} />
+                  ) : face.check < VISIBLE ? (
+                    'none'
+                  ) : (
+                    <Q q={figures.check(face.check)} />
+                  )}
+                </td>
               </tr>
             )
           })}
@@ -72,19 +86,25 @@ export function Readout() {
       </table>
       <dl class="ends-figures">
         <Row name="Out of square, corner to corner">
-          {d.boxed ? 'checks decide' : d.outOfSquare < VISIBLE ? 'none' : <Figure q={length(d.outOfSquare)} />}
+          {d.missingAngle > 0 ? (
+            'checks decide'
+          ) : d.outOfSquare < VISIBLE ? (
+            'none'
+          ) : (
+            <Q q={figures.face(d.outOfSquare)} />
+          )}
         </Row>
-        <Row name="Shrinks towards the pith">
-          <Figure q={figure('percent', d.radial)} />
+        <Row name={`${moves} towards the pith`}>
+          <Q q={figures.radial} />
         </Row>
-        <Row name="Shrinks round the rings">
-          <Figure q={figure('percent', d.tangential)} />
+        <Row name={`${moves} round the rings`}>
+          <Q q={figures.tangential} />
         </Row>
         <Row name="Sapwood in the section">
-          <Figure q={figure('percent', d.sapwoodShare)} />
+          <Q q={figures.sapwood} />
         </Row>
         <Row name="Smallest log that holds it here">
-          <Figure q={figure('diameter', smallestLog(chosenOf(shown)))} />
+          <Q q={figures.smallest} />
         </Row>
       </dl>
     </div>

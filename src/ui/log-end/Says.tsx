@@ -1,32 +1,14 @@
 /**
- * One sentence on the piece as it is now, announced. It follows a drag a few times a second, not with every frame, so
- * that it can be read and heard. What is refused is said here too, with the way out where there is one.
+ * One sentence on the piece as it is now, announced. What is refused is said here too, with the way out where there is one.
  */
-import { useEffect, useRef, useState } from 'preact/hooks'
 import { $units } from '../../stores/units'
 import { Say } from '../say/Say'
 import { useBench, useView } from './bench'
-import { chosenOf, fitted, type View, withPiece } from './model'
+import { chosenOf, fitted, withPiece } from './model'
 import { complaintOf, sentenceOf } from './words'
 
-const EVERY_MS = 250
-
-function useUnhurried(view: View): View {
-  const [slow, keep] = useState(view)
-  const last = useRef(0)
-  useEffect(() => {
-    const wait = Math.max(0, last.current + EVERY_MS - performance.now())
-    const timer = setTimeout(() => {
-      last.current = performance.now()
-      keep(view)
-    }, wait)
-    return () => clearTimeout(timer)
-  }, [view])
-  return slow
-}
-
 export function Says() {
-  const view = useUnhurried(useView())
+  const view = useView()
   const complaint = complaintOf(view)
   return (
     <div class="ends-says">

@@ -2,6 +2,7 @@
  * What is on the bench: two log ends under one wood, one drying and one enlargement. The engine judges every setting;
  * what it refuses stays in the fields, and the picture stays at the last setting that it could draw.
  */
+import type { Origin } from '../../data/quantity'
 import type { Wood } from '../../data/reference'
 import { type DriedPiece, dryPiece, type LogPiece, outsideBy, type Refusal } from '../../wood/log-end'
 import { PITH_CLEARANCE } from '../../wood/section'
@@ -12,10 +13,16 @@ import type { System } from '../format/quantity'
 export type BenchWood = Pick<Wood, 'id' | 'name' | 'said' | 'radial' | 'tangential' | 'fibreSaturation'> & {
   /** Moisture of the green heartwood, fraction. */
   readonly green: number
+  /** Moisture of its wettest part when green, fraction. */
+  readonly wettest: number
+  readonly shrinkage: Origin
 }
 
-export const benchWood = ({ id, name, said, radial, tangential, fibreSaturation, greenHeartwood }: Wood): BenchWood => {
-  return { id, name, said, radial, tangential, fibreSaturation, green: greenHeartwood }
+/** `sapwood`: moisture of the green sapwood, fraction, where the data give it. */
+export const benchWood = (wood: Wood, sapwood = 0): BenchWood => {
+  const { id, name, said, radial, tangential, fibreSaturation, greenHeartwood: green } = wood
+  const wettest = Math.max(green, wood.greenWhole, sapwood)
+  return { id, name, said, radial, tangential, fibreSaturation, green, wettest, shrinkage: wood.shrinkageOrigin }
 }
 
 export type Side = 0 | 1
@@ -27,6 +34,8 @@ export interface Bench {
   readonly chosen: Side
   readonly wood: BenchWood
   readonly from: number
+  /** Moisture now is that of the green heartwood, whichever wood it is: nobody has typed another. */
+  readonly green: boolean
   readonly to: number
   readonly exaggeration: number
 }
@@ -49,8 +58,15 @@ export function withPiece(bench: Bench, change: Partial<LogPiece>): Bench {
 
 /** The engine's answer to a setting; `last` is what stays on show where it refuses. */
 export function judge(asked: Bench, last: View | null): View {
-  const dry = (piece: LogPiece) => dryPiece(piece, asked.wood, asked.from, asked.to, asked.exaggeration)
-  const [a, b] = [dry(asked.pieces[0]), dry(asked.pieces[1])]
+  const { wood, from, to, exaggeration } = asked
+  const was = last?.shown
+  const sameDrying = was?.wood === wood && was.from === from && was.to === to && was.exaggeration === exaggeration
+  // What lies as it lay is not worked out again: one of the two, while the other is dragged.
+  const dry = (side: Side): ReturnType<typeof dryPiece> =>
+    last !== null && sameDrying && last.shown.pieces[side] === asked.pieces[side]
+      ? { ok: true, dried: last.dried[side] }
+      : dryPiece(asked.pieces[side], wood, from, to, exaggeration)
+  const [a, b] = [dry(0), dry(1)]
   if (a.ok && b.ok) return { asked, refused: null, shown: asked, dried: [a.dried, b.dried] }
   if (last === null) throw new Error('the first setting must be one that can be drawn')
   const own = asked.chosen === 0 ? a : b
@@ -98,6 +114,7 @@ export function startBench(wood: BenchWood): Bench {
     chosen: 1,
     wood,
     from: wood.green,
+    green: true,
     to: 0.08,
     exaggeration: 3
   }

@@ -8,7 +8,7 @@ import type { LogPiece } from '../../wood/log-end'
 import { MM_PER_INCH } from '../format/length'
 import type { System } from '../format/quantity'
 import { useBench } from './bench'
-import { chosenOf, withPiece } from './model'
+import { type Bench, chosenOf, withPiece } from './model'
 
 /** Which sides a pull moves: 0 none, -1 left or top, 1 right or bottom; all of them is a move. */
 export interface Pull {
@@ -38,12 +38,20 @@ export function pulled(start: LogPiece, pull: Pull, dx: number, dy: number, syst
 }
 
 export function useDrag(pull: Pull) {
-  const { $view, change } = useBench()
+  const { $view, change, move } = useBench()
   const from = useRef<{ id: number; x: number; y: number; perPixel: number; piece: LogPiece } | null>(null)
   const next = useRef<Partial<LogPiece> | null>(null)
 
+  /** Where the pull has got to, if it has moved since this was asked last. */
+  const taken = (): ((asked: Bench) => Bench) | null => {
+    const pull_ = next.current
+    next.current = null
+    return pull_ && ((asked) => withPiece(asked, pull_))
+  }
   const end = (event: PointerEvent) => {
-    if (from.current?.id === event.pointerId) from.current = null
+    if (from.current?.id !== event.pointerId) return
+    from.current = null
+    change(taken() ?? ((asked) => asked))
   }
   return {
     onPointerDown(event: PointerEvent & { currentTarget: SVGGraphicsElement }) {
@@ -62,9 +70,8 @@ export function useDrag(pull: Pull) {
       next.current = pulled(start.piece, pull, dx, dy, $units.get())
       if (waiting) return
       requestAnimationFrame(() => {
-        const change_ = next.current
-        next.current = null
-        if (change_ !== null) change((asked) => withPiece(asked, change_))
+        const how = taken()
+        if (how !== null) move(how)
       })
     },
     onPointerUp: end,
