@@ -5,7 +5,15 @@ import type { Variable } from '../frame/cases'
 import type { Carries } from '../frame/job'
 import { roofSnow } from '../frame/loads'
 import type { Section } from '../frame/values'
-import { type Hazard, hazardOf, schefferIndex, schefferMonths, type UseClass, useClassOf } from '../wood/decay'
+import {
+  type Details,
+  type Hazard,
+  hazardOf,
+  schefferIndex,
+  schefferMonths,
+  type UseClass,
+  useClassOf
+} from '../wood/decay'
 import { type Exposure, type ServiceMoisture, serviceMoisture } from '../wood/service'
 import { askedQuestions } from './questions'
 import { type Answer, type Answers, CRITERIA, type Criterion, UNSURE } from './types'
@@ -24,6 +32,8 @@ export interface Facts {
   readonly hazardIndex: number
   readonly hazardMonths: readonly number[]
   readonly hazard: Hazard
+  /** How water is kept off and let go; moves the use class where rain comes near. */
+  readonly details: Details
   readonly useClass: UseClass
   readonly carries: Carries
   readonly span: number
@@ -130,6 +140,7 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
   const project = word('project')
   const loaded = word('role') !== 'looks'
   const exposure = word('exposure') as Exposure
+  const details = word('details') as Details
   const place = reference.places.get(word('place')) ?? ([...reference.places.values()][0] as Place)
   const carries = word('carries') as Carries
   const span = number('span') ?? 0
@@ -159,7 +170,8 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
     hazardIndex: index,
     hazardMonths: schefferMonths(place.temperatureF, place.wetDays),
     hazard: hazardOf(index, reference.decay.hazard.moderateFrom, reference.decay.hazard.highFrom),
-    useClass: useClassOf(exposure),
+    details,
+    useClass: useClassOf(exposure, details),
     carries,
     span,
     spacing,

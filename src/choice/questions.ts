@@ -23,6 +23,7 @@ const snowed = (a: Answers) =>
   loaded(a) && (a['carries'] !== 'floor' || ['roofed', 'weather', 'ground'].includes(String(a['exposure'])))
 const outside = (a: Answers) =>
   ['roofed', 'weather', 'ground', 'unsure', undefined].includes(a['exposure'] as string | undefined)
+const rained = (a: Answers) => a['exposure'] === 'roofed' || a['exposure'] === 'weather'
 const heated = (a: Answers) =>
   a['project'] !== 'beams' && ['heated', 'unsure', undefined].includes(a['exposure'] as string | undefined)
 
@@ -78,6 +79,22 @@ export const QUESTIONS: readonly Question[] = [
       { id: 'roofed', label: 'Outside, under a roof', help: 'Rain is kept off, the air is not' },
       { id: 'weather', label: 'Outside, in the weather', help: 'Rain reaches the timbers' },
       { id: 'ground', label: 'Touching the ground or standing water' }
+    ]
+  },
+  {
+    id: 'details',
+    stage: 'place',
+    kind: 'choice',
+    picture: 'water',
+    when: rained,
+    title: 'How well is water kept off, and let go?',
+    label: 'Water at joints and feet',
+    why: 'Wood that dries between rains seldom rots. Details do more than species.',
+    unsure: 'We take it that it is as usual.',
+    choices: [
+      { id: 'sheltered', label: 'Well', help: 'Deep eaves or caps, end grain covered, feet on stand-offs' },
+      { id: 'usual', label: 'As usual' },
+      { id: 'holding', label: 'Water can stand', help: 'In joints, in checks on top, at post feet' }
     ]
   },
   {

@@ -37,8 +37,8 @@ function movement(o: OptionFacts, c: Context): number {
 }
 
 function durability(o: OptionFacts, { facts, reference }: Context): number {
-  if (facts.exposure === 'heated') return 1
-  const loss = limit(reference, `durability-loss-${facts.exposure}-${facts.hazard}`)
+  if (facts.useClass === '1') return 1
+  const loss = limit(reference, `durability-loss-${facts.useClass}-${facts.hazard}`)
   return clamp(1 - loss * (o.durabilityClass - 1))
 }
 

@@ -1,5 +1,6 @@
 /** The words of the choice: answers, options, reasons, and the Brief. Plain data in, plain data out. */
 import type { Quantity, Sentence } from '../data/quantity'
+import type { Details } from '../wood/decay'
 
 export const UNSURE = 'unsure'
 /** A single answer: a choice id, several ids in order, a number in SI, a section [shorter, longer] in mm, or not sure. */
@@ -175,6 +176,8 @@ export interface Brief {
     readonly hazard: Quantity
     readonly months: readonly number[]
     readonly useClass: string
+    /** Where rain comes near: what the details do with it; null indoors and in the ground. */
+    readonly water: { readonly details: Details; readonly roofed: boolean } | null
   }
   readonly finish: { readonly says: readonly Sentence[] }
   readonly cost: { readonly says: readonly Sentence[] }
@@ -227,6 +230,7 @@ export type PictureId =
   | 'frame' // what is being built: outlines of frames
   | 'role' // a beam that carries, a beam that is only seen
   | 'exposure' // a house cut open, the chosen place marked
+  | 'water' // a post and a beam: where water stands and rot starts
   | 'climate' // outdoor equilibrium moisture and decay index of the place, month by month
   | 'elevation' // the bent to scale with a person: span, pitch, post height
   | 'plan' // bents in a row: spacing, count

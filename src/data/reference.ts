@@ -51,6 +51,14 @@ export interface ClearStrength {
   readonly origin: Origin
 }
 
+/** What a field trial found of a wood, and whether that is better or worse than its class. */
+export interface FieldTest {
+  readonly says: string
+  readonly setting: 'above-ground' | 'ground'
+  readonly finds: 'better' | 'worse' | null
+  readonly origin: Origin
+}
+
 export interface Wood {
   readonly id: string
   readonly name: string
@@ -75,6 +83,7 @@ export interface Wood {
     readonly group: SpeciesContent['durability']['usGroup']
     readonly best: number
     readonly worst: number
+    readonly fieldTests: readonly FieldTest[]
     readonly origin: Origin
   }
   readonly designGroup: string | null
@@ -259,6 +268,12 @@ function toWood(s: SpeciesContent, drying: Wood['drying'] | undefined): Wood {
       group: s.durability.usGroup,
       best: s.durability.classBest,
       worst: s.durability.classWorst,
+      fieldTests: (s.durability.fieldTests ?? []).map((t) => ({
+        says: t.says,
+        setting: t.setting,
+        finds: t.finds ?? null,
+        origin: originOf(t)
+      })),
       origin: originOf(s.durability)
     },
     designGroup: s.design.group,

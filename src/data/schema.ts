@@ -82,8 +82,19 @@ export const speciesSchema = v.pipe(
     /** Heartwood only; the sapwood of every species is not resistant. EN 350 classes 1 (very durable) to 5 (not durable). */
     durability: v.strictObject({
       usGroup: v.picklist(['exceptional', 'resistant', 'moderate', 'slight-or-none']),
-      classBest: v.pipe(v.number(), v.minValue(1), v.maxValue(5)),
-      classWorst: v.pipe(v.number(), v.minValue(1), v.maxValue(5)),
+      classBest: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(5)),
+      classWorst: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(5)),
+      /** What field trials found; `finds` says where they disagree with the class, and which way. */
+      fieldTests: v.optional(
+        v.array(
+          v.strictObject({
+            says: text,
+            setting: v.picklist(['above-ground', 'ground']),
+            finds: v.optional(v.picklist(['better', 'worse'])),
+            ...origin
+          })
+        )
+      ),
       ...origin
     }),
     /** The row group of `design-values.json`, or null where values are derived from clear-wood strength. */
@@ -202,19 +213,51 @@ export const limitSchema = v.strictObject({
 })
 export const limitsSchema = v.record(key, limitSchema)
 
+const VERDICTS = ['enough', 'usually', 'depends', 'treat-advised', 'treat'] as const
+const step = v.pipe(v.number(), v.integer())
+/** A span of years; the upper null where the trial ended first, both null where none sets an end. */
+const years = { says: text, lowYears: v.nullable(nonNegative), highYears: v.nullable(positive) }
+
 export const decaySchema = v.strictObject({
   hazard: v.strictObject({ moderateFrom: positive, highFrom: positive, ...origin }),
   useClasses: v.array(v.strictObject({ id: v.picklist(['1', '2', '3.1', '3.2', '4']), says: text, ...origin })),
   /** EN 460:1994 matrix, rows by use class (3 covers 3.1 and 3.2), columns durability class 1 to 5. */
   sufficiency: v.strictObject({
-    byUseClass: v.record(
-      v.picklist(['1', '2', '3', '4']),
-      v.pipe(v.array(v.picklist(['enough', 'usually', 'depends', 'treat-advised', 'treat'])), v.length(5))
+    byUseClass: v.strictObject(
+      v.entriesFromList(['1', '2', '3', '4'], v.pipe(v.array(v.picklist(VERDICTS)), v.length(5)))
     ),
+    /** Each verdict as a sentence says it. */
+    words: v.strictObject(v.entriesFromList(VERDICTS, text)),
     ...origin
   }),
-  /** Expected years in ground contact by durability class, as words carry them. */
-  groundYears: v.array(v.strictObject({ durabilityClass: v.picklist([1, 2, 3, 4, 5]), says: text, ...origin }))
+  /** What the details of the building do to the use class, under a roof and in the weather. */
+  details: v.array(
+    v.strictObject({ id: v.picklist(['sheltered', 'usual', 'holding']), roofed: text, weather: text, ...origin })
+  ),
+  sapwood: v.strictObject({ durabilityClass: v.picklist([1, 2, 3, 4, 5]), says: text, ...origin }),
+  /** Expected life while it stays dry, above ground by steps, and in ground contact by durability class. */
+  dry: v.strictObject({ ...years, ...origin }),
+  aboveGround: v.strictObject({
+    steps: v.pipe(v.array(v.strictObject(years)), v.minLength(1)),
+    startByClass: v.pipe(v.array(v.tuple([step, step])), v.length(5)),
+    byHazard: v.strictObject({ low: step, moderate: step, high: step }),
+    byUseClass: v.strictObject({ '3.1': step, '3.2': step }),
+    ...origin
+  }),
+  groundYears: v.pipe(
+    v.array(v.strictObject({ durabilityClass: v.picklist([1, 2, 3, 4, 5]), ...years, ...origin })),
+    v.length(5),
+    v.check((rows) => rows.every((row, i) => row.durabilityClass === i + 1), 'classes 1 to 5 in order')
+  ),
+  /** Stakes in the ground where rot works fast, and where it does not; `qualifies` is put to the years of the classes. */
+  stakes: v.array(
+    v.strictObject({
+      hazards: v.array(v.picklist(['low', 'moderate', 'high'])),
+      says: text,
+      qualifies: v.optional(text),
+      ...origin
+    })
+  )
 })
 
 export const seasoningSchema = v.strictObject({

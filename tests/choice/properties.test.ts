@@ -195,15 +195,58 @@ describe('the brief', () => {
   })
 })
 
+describe('details against water', () => {
+  const kinds = ['sheltered', 'usual', 'holding'] as const
+  const base = full.map((answers) => ({ ...answers, role: 'looks' }) as Answers)
+  it('better details: never a worse use class, never a lower durability score, never a wood put out by rot', () => {
+    fc.assert(
+      fc.property(base, fc.constantFrom('roofed', 'weather'), fc.constantFrom(0, 1), (answers, exposure, i) => {
+        const judge = (details: string) => judgeAll({ ...answers, exposure, details }, sheet, reference)
+        const good = judge(kinds[i] ?? '')
+        const poor = judge(kinds[i + 1] ?? '')
+        const order = ['1', '2', '3.1', '3.2', '4']
+        expect(order.indexOf(good.context.facts.useClass)).toBeLessThan(order.indexOf(poor.context.facts.useClass))
+        for (const p of poor.judged) {
+          const g = good.judged.find((j) => j.facts.option.id === p.facts.option.id)
+          expect(g?.scores.durability, p.facts.option.id).toBeGreaterThanOrEqual(p.scores.durability)
+          const rots = (j: typeof p | undefined) => j?.fired.some((r) => r.id === 'decay-weather')
+          if (!rots(p)) expect(rots(g), p.facts.option.id).toBe(false)
+        }
+      }),
+      { numRuns: 60 }
+    )
+  })
+  it('where no rain comes near, the answer is idle', () => {
+    for (const exposure of ['heated', 'unheated', 'ground'])
+      for (const details of kinds)
+        expect(judgeAll({ exposure, details }, few, reference).judged).toEqual(
+          judgeAll({ exposure, details: 'usual' }, few, reference).judged
+        )
+  })
+  it('left open, it is taken as usual', () => {
+    for (const exposure of ['roofed', 'weather'])
+      expect(judgeAll({ exposure }, few, reference).judged).toEqual(
+        judgeAll({ exposure, details: 'usual' }, few, reference).judged
+      )
+  })
+})
+
 describe('questions', () => {
   it('each is asked for some answers, and none is asked that the answers make idle', () => {
     expect(new Set(QUESTIONS.map((q) => q.id)).size).toBe(QUESTIONS.length)
-    const asked = new Set([{}, { role: 'looks' }].flatMap((a) => askedQuestions(a).map((q) => q.id)))
+    const asked = new Set(
+      [{}, { role: 'looks' }, { exposure: 'weather' }].flatMap((a) => askedQuestions(a).map((q) => q.id))
+    )
     expect([...asked].sort()).toEqual(QUESTIONS.map((q) => q.id).sort())
     expect(askedQuestions({ role: 'looks' }).map((q) => q.id)).not.toContain('snow')
     expect(askedQuestions({ carries: 'floor' }).map((q) => q.id)).not.toContain('slope')
     expect(askedQuestions({ exposure: 'heated' }).map((q) => q.id)).not.toContain('upkeep')
     expect(askedQuestions({ exposure: 'weather' }).map((q) => q.id)).not.toContain('heating')
+    for (const exposure of ['heated', 'unheated', 'ground', 'unsure'])
+      expect(
+        askedQuestions({ exposure }).map((q) => q.id),
+        exposure
+      ).not.toContain('details')
   })
   it('each has plausible values for "not sure", and every one of them is a valid answer', () => {
     for (const q of QUESTIONS) {

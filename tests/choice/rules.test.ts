@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { judgeAll } from '../../src/choice/judge'
+import type { OptionFacts } from '../../src/choice/option-facts'
 import { RULES } from '../../src/choice/rules'
 import type { Answers } from '../../src/choice/types'
 import { FOOT, INCH, PSF } from '../../src/data/units'
@@ -42,6 +43,7 @@ describe('rules', () => {
     { ...base, exposure: 'weather', carries: 'beam', span: 14 * FOOT, finish: 'clear', upkeep: 'none' },
     { ...base, exposure: 'weather', place: 'las-vegas-nv', carries: 'beam', span: 14 * FOOT },
     { ...base, exposure: 'roofed', carries: 'beam', span: 14 * FOOT },
+    { ...base, exposure: 'weather', details: 'holding', carries: 'beam', span: 14 * FOOT },
     { ...base, exposure: 'ground', carries: 'beam', span: 8 * FOOT },
     { ...base, depthLimit: 8 * INCH },
     { ...base, size: [6 * INCH, 6 * INCH] },
@@ -111,6 +113,68 @@ describe('boundaries', () => {
     }
     expect(inWith({ ...shed, place: 'atlanta-ga' }, 'eastern-hemlock')).toBe(false)
     expect(inWith({ ...shed, place: 'las-vegas-nv' }, 'eastern-hemlock')).toBe(true)
+  })
+})
+
+describe('rot, by use class, hazard and class', () => {
+  /** What the decay rules do with a wood: out, or what they caution. */
+  const said = (species: string, answers: Answers) => {
+    const j = judgeAll({ role: 'looks', ...answers }, sheet, reference).judged.find(
+      (x) => x.facts.option.species === species
+    )
+    return (j?.fired ?? []).map((r) => r.id).filter((id) => id.startsWith('decay-') && !id.includes('field'))
+  }
+  const weather = (details: string, place = 'madison-wi') => ({ exposure: 'weather', place, details })
+  const roofed = (details: string, place = 'madison-wi') => ({ exposure: 'roofed', place, details })
+
+  it.each([
+    // Madison is moderate: class 3.2 takes a middle class to 3; Douglas-fir is 3, larch 3.5
+    ['douglas-fir', weather('usual'), ['decay-weather-watch', 'decay-sapwood']],
+    ['western-larch', weather('usual'), ['decay-weather']],
+    // class 3.1: none is out, from 3.5 on a caution
+    ['western-larch', weather('sheltered'), ['decay-roofed']],
+    ['douglas-fir', weather('sheltered'), ['decay-sapwood']],
+    // class 4 off the ground: to 2.5
+    ['white-oak', weather('holding'), ['decay-traps', 'decay-durable', 'decay-sapwood']],
+    ['douglas-fir', weather('holding'), ['decay-weather', 'decay-sapwood']],
+    // Atlanta is high: 3.2 to 2.5; shed rain to 3.5
+    ['white-oak', weather('usual', 'atlanta-ga'), ['decay-durable', 'decay-sapwood']],
+    ['douglas-fir', weather('usual', 'atlanta-ga'), ['decay-weather', 'decay-sapwood']],
+    ['western-larch', weather('sheltered', 'atlanta-ga'), ['decay-roofed']],
+    ['western-hemlock', weather('sheltered', 'atlanta-ga'), ['decay-weather']],
+    // Las Vegas is low: nothing is out, traps are still named
+    ['western-hemlock', weather('holding', 'las-vegas-nv'), ['decay-traps']],
+    ['western-hemlock', weather('usual', 'las-vegas-nv'), ['decay-weather-watch']],
+    // under a roof: class 2, 3.1, 3.2
+    ['western-hemlock', roofed('sheltered'), []],
+    ['western-hemlock', roofed('usual'), ['decay-roofed']],
+    ['western-hemlock', roofed('holding'), ['decay-weather']],
+    ['douglas-fir', roofed('holding'), ['decay-traps', 'decay-sapwood']]
+  ] as const)('%s, %j', (species, answers, expected) => {
+    expect(said(species, answers)).toEqual(expected)
+  })
+  it('a class range that straddles two verdicts carries both, one that does not carries one', () => {
+    const { context, judged } = judgeAll({ role: 'looks', ...weather('holding', 'las-vegas-nv') }, sheet, reference)
+    const traps = (species: string) => {
+      const j = judged.find((x) => x.facts.option.species === species)
+      return RULES.find((r) => r.id === 'decay-traps')?.says(j?.facts as OptionFacts, context).text ?? ''
+    }
+    expect(traps('white-oak')).toMatch(/usually enough at the better end .* not advised untreated at the worse/)
+    expect(traps('western-redcedar')).toContain('is usually enough (')
+  })
+  it('field trials speak for the setting they were made in, and not indoors', () => {
+    const field = (species: string, answers: Answers) => {
+      const { judged } = judgeAll({ role: 'looks', place: 'madison-wi', ...answers }, sheet, reference)
+      const j = judged.find((x) => x.facts.option.species === species)
+      return (j?.fired ?? []).map((r) => r.id).filter((id) => id.startsWith('decay-field'))
+    }
+    expect(field('douglas-fir', { exposure: 'weather' })).toEqual(['decay-field-better'])
+    expect(field('douglas-fir', { exposure: 'ground' })).toEqual(['decay-field-worse'])
+    expect(field('western-redcedar', { exposure: 'roofed' })).toEqual(['decay-field-worse'])
+    expect(field('red-oak', { exposure: 'weather' })).toEqual(['decay-field-better'])
+    expect(field('red-oak', { exposure: 'ground' })).toEqual([])
+    expect(field('white-oak', { exposure: 'weather' })).toEqual([])
+    expect(field('western-redcedar', { exposure: 'unheated' })).toEqual([])
   })
 })
 

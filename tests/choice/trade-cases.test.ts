@@ -418,3 +418,53 @@ describe('l. "not sure" to everything', () => {
     expect(makeBrief({}, sheet, reference).lead?.option.id).toBe(brief.lead?.option.id)
   })
 })
+
+describe('m. a pergola near Seattle in a weak wood: caps, stand-off feet and joints that drain', () => {
+  const pergola: Answers = {
+    project: 'pergola',
+    role: 'looks',
+    exposure: 'weather',
+    place: 'seattle-wa',
+    size: [8 * INCH, 8 * INCH],
+    finish: 'grey',
+    stands: 'none'
+  }
+  const plain = makeBrief(pergola, sheet, reference)
+  const shed = makeBrief({ ...pergola, details: 'sheltered' }, sheet, reference)
+  it('western hemlock (class 4) is out by default and in, with a caution, where water is shed', () => {
+    expect(Number(plain.durability.hazard.value)).toBeLessThan(65)
+    expect(rules(wood(plain, 'western-hemlock').report, 'out')).toContain('decay-weather')
+    expect(wood(shed, 'western-hemlock').in).toBe(true)
+    expect(rules(wood(shed, 'western-hemlock').report, 'caution')).toContain('decay-roofed')
+  })
+  it('and the brief says what the details did', () => {
+    expect(plain.durability.useClass).toBe('3.2')
+    expect(shed.durability.useClass).toBe('3.1')
+    expect(shed.durability.says.map((s) => s.text).join(' ')).toContain('a step towards shelter')
+  })
+})
+
+describe('n. a durable wood whose joints hold water', () => {
+  const deck: Answers = {
+    role: 'looks',
+    exposure: 'weather',
+    place: 'madison-wi',
+    details: 'holding',
+    size: [6 * INCH, 6 * INCH],
+    stick: 8 * FOOT,
+    stands: 'none'
+  }
+  const brief = makeBrief(deck, sheet, reference)
+  it('stays in, with a caution for the water traps', () => {
+    for (const id of ['white-oak', 'western-redcedar', 'black-locust']) {
+      expect(wood(brief, id).in, id).toBe(true)
+      expect(rules(wood(brief, id).report, 'caution'), id).toContain('decay-traps')
+    }
+  })
+  it('lasts less than where the usual details let it dry', () => {
+    const score = (details: string) =>
+      optionsOf({ ...deck, details }, 'western-redcedar')[0]?.scores.durability ?? Number.NaN
+    expect(score('holding')).toBeLessThan(score('usual'))
+    expect(score('usual')).toBeLessThan(score('sheltered'))
+  })
+})

@@ -34,9 +34,9 @@ describe('content of the engine', () => {
     }
     for (const m of code.matchAll(/limit\((?:c\.)?reference, '([a-z0-9-]+)'\)/g))
       expect(reference.limits.has(m[1] ?? ''), m[1]).toBe(true)
-    for (const exposure of ['unheated', 'roofed', 'weather', 'ground']) {
+    for (const useClass of ['2', '3.1', '3.2', '4']) {
       for (const hazard of ['low', 'moderate', 'high'])
-        expect(reference.limits.has(`durability-loss-${exposure}-${hazard}`)).toBe(true)
+        expect(reference.limits.has(`durability-loss-${useClass}-${hazard}`)).toBe(true)
     }
   })
   it('every formula used is there', () => {

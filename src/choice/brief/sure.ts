@@ -100,7 +100,7 @@ export function carryOpen(answers: Answers, base: Judging, sheet: ShopSheetConte
   if (open.length === 0) {
     const says =
       assumed.length > 0
-        ? 'The few questions left open would hardly change it.'
+        ? 'What you left open is taken as usual and not varied.'
         : 'Every question that matters is answered; the choice rests on your answers as they stand.'
     return { order: base.judged, sure: { firstIn: 1, of: 1, says: sentence(says), settle: [] } }
   }

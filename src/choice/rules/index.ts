@@ -1,6 +1,7 @@
 /** All rules, in the order in which a reason is worth saying. */
 import type { Rule } from '../rule'
 import { decayRules } from './decay'
+import { fieldRules } from './field'
 import { lookRules } from './look'
 import { movementRules } from './movement'
 import { strengthRules } from './strength'
@@ -13,5 +14,6 @@ export const RULES: readonly Rule[] = [
   ...strengthRules,
   ...timeRules,
   ...movementRules,
-  ...lookRules
+  ...lookRules,
+  ...fieldRules
 ]

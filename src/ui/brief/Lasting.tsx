@@ -1,6 +1,7 @@
 /** Whether it will last where it stands, and how it will look and be looked after. */
 import type { Brief } from '../../choice/types'
 import { DecayMonths } from '../pictures/charts'
+import { WaterMarks } from '../pictures/WaterMarks'
 import { href } from '../site/href'
 import { Figures } from './Figures'
 import { FIGURE_NAMES } from './names'
@@ -28,6 +29,12 @@ export function Lasting({ brief }: { readonly brief: Brief }) {
         <p class="no-print">
           <a href={href('/places/')}>Rot and dryness in other places</a>
         </p>
+        {durability.water && (
+          <figure class="figure brief-figure">
+            <WaterMarks kept={durability.water.details} roofed={durability.water.roofed} />
+            <figcaption>Where rot starts first, with the details taken here.</figcaption>
+          </figure>
+        )}
         {durability.months.length === 12 && durability.useClass !== '1' && (
           <figure class="figure brief-figure">
             <DecayMonths months={durability.months} total={total} />

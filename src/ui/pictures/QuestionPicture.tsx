@@ -5,6 +5,7 @@
  */
 import type { Answers, LogEnd, Question } from '../../choice/types'
 import { FOOT } from '../../data/units'
+import type { Details } from '../../wood/decay'
 import { Money, Order, Timeline } from './bars'
 import { ClimateStrip } from './charts'
 import { Elevation } from './Elevation'
@@ -14,6 +15,7 @@ import { Knots, LocalWoods, Pitch, Swatches, type SwatchRow, Upkeep } from './fa
 import { Joint, Load, Plan, Role, Stick } from './framing'
 import { LogEndPair } from './LogEndPair'
 import { FINISH_IDS, FINISH_NAMES, ROUGH_SWATCHES } from './samples'
+import { WaterMarks } from './WaterMarks'
 
 export interface Known {
   readonly months?: readonly { readonly outdoor: number; readonly service: number }[] | undefined
@@ -44,6 +46,7 @@ const FRAMES: Readonly<Record<string, FrameKind>> = {
   beams: 'floor'
 }
 const PLACES: readonly Where[] = ['heated', 'unheated', 'roofed', 'weather', 'ground']
+const KEPT: readonly Details[] = ['sheltered', 'usual', 'holding']
 const LEVEL: Readonly<Record<string, number>> = { clear: 0, some: 1, any: 2, must: 0, rather: 1, 'no-matter': 2 }
 const GAPS: Readonly<Record<string, readonly [number, string]>> = {
   fine: [16, 'dry: open'],
@@ -68,6 +71,13 @@ export function QuestionPicture({ question, answers, known = {} }: Props) {
       return <Role role={({ structure: 'carries', looks: 'seen' } as const)[word('role')]} />
     case 'exposure':
       return <Exposure at={place} />
+    case 'water':
+      return (
+        <WaterMarks
+          kept={KEPT.find((k) => k === answers['details']) ?? 'usual'}
+          roofed={answers['exposure'] === 'roofed'}
+        />
+      )
     case 'climate':
       return known.months ? (
         <ClimateStrip outdoor={known.months.map((m) => m.outdoor)} service={known.months.map((m) => m.service)} />

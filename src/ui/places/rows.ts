@@ -12,6 +12,8 @@ export interface PlaceRow {
   readonly lat: number
   readonly lon: number
   readonly hazard: Hazard
+  /** What each month adds to the index. */
+  readonly months: readonly number[]
   readonly index: Quantity
   readonly outdoors: Quantity
   readonly heated: Quantity
@@ -29,6 +31,7 @@ export function placeRows(reference: Reference): PlaceRow[] {
         lat: place.lat,
         lon: place.lon,
         hazard: under.hazard,
+        months: under.hazardMonths,
         index: hazardFigure(under, reference),
         outdoors: serviceMoistureFigure(under, reference),
         heated: serviceMoistureFigure(inside, reference)
