@@ -2,11 +2,14 @@
 import type { Origin, Quantity } from '../data/quantity'
 import type { Reference } from '../data/reference'
 import { originOf, type Sourced } from '../data/reference'
+import { INCH } from '../data/units'
 import type { Check } from '../frame/check'
 import { PITH_CLEARANCE } from '../wood/section'
+import { cornerOff } from '../wood/twist'
 import { densityAt } from '../wood/weight'
 import type { Facts } from './facts'
-import type { OptionFacts } from './option-facts'
+import { housingNeeded } from './joints'
+import { GRAIN_ANGLES, type OptionFacts } from './option-facts'
 import { ANSWERED, computed, limitQuantity, PRACTICE, quantity } from './say'
 import { greenOf } from './yard'
 
@@ -85,26 +88,99 @@ function deliveredOrigin(o: OptionFacts, reference: Reference): Origin {
   })
 }
 
-export const strainFigure: FigureOf = (o, facts, reference) =>
-  quantity(
+function strainFigure(o: OptionFacts, facts: Facts, reference: Reference, strain: number, share: number): Quantity {
+  return quantity(
     'percent',
-    o.faceStrain,
+    strain,
     computed(reference, 'shrinkage', {
       'radial, to oven-dry': quantity('percent', o.wood.radial, o.wood.shrinkageOrigin),
       'tangential, to oven-dry': quantity('percent', o.wood.tangential, o.wood.shrinkageOrigin),
       Mf: quantity('moisture', o.wood.fibreSaturation, o.wood.fibreSaturationOrigin),
+      k: quantity('ratio', share, computed(reference, 'face-share')),
       'M on delivery': deliveredFigure(o, facts, reference),
       'M in service': serviceMoistureFigure(facts, reference)
     })
   )
+}
 
-export const faceFigure: FigureOf = (o, facts, reference) =>
+const faceOf = (share: number, side: number, strain: number, o: OptionFacts, facts: Facts, reference: Reference) =>
   quantity(
     'gap',
-    o.faceShrinkage,
+    strain * side,
     computed(reference, 'face', {
-      strain: strainFigure(o, facts, reference),
-      face: quantity('diameter', o.section[1], practice)
+      strain: strainFigure(o, facts, reference, strain, share),
+      k: quantity('ratio', share, computed(reference, 'face-share')),
+      face: quantity('gap', side, practice)
+    })
+  )
+
+export const faceFigure: FigureOf = (o, facts, reference) =>
+  faceOf(o.shares.depth, o.section[1], o.faceStrain, o, facts, reference)
+
+export const breadthFigure: FigureOf = (o, facts, reference) =>
+  faceOf(o.shares.breadth, o.section[0], o.breadthShrinkage / o.section[0], o, facts, reference)
+
+/** Change of the longest stick's own length: always a range. */
+export const lengthFigure: FigureOf = (o, facts, reference) => {
+  const [low, high] = o.lengthStrain
+  const id = o.wood.traits.lengthwise.level === 2 ? 'lengthwise-troublesome' : 'lengthwise-high'
+  return quantity('gap', (facts.stick * (low + high)) / 2, reference.limits.get(id)?.origin ?? practice, {
+    low: facts.stick * low,
+    high: facts.stick * high
+  })
+}
+
+/** How fast moisture moves through the wood where it lives. */
+export const diffusivityFigure: FigureOf = (o, facts, reference) =>
+  quantity(
+    'ratio',
+    o.diffusivity,
+    computed(reference, 'diffusivity', {
+      k: quantity('ratio', o.wood.drying.factor, computed(reference, 'drying-fit')),
+      M: serviceMoistureFigure(facts, reference),
+      Gb: quantity('ratio', o.wood.gravityGreen, o.wood.gravityOrigin)
+    })
+  )
+
+export const swingFigure: FigureOf = (o, facts, reference) =>
+  quantity(
+    'gap',
+    o.swing,
+    computed(reference, 'swing', {
+      'driest month': quantity('moisture', Math.min(...facts.service.months), practice),
+      'wettest month': quantity('moisture', Math.max(...facts.service.months), practice),
+      'D, mm² a day': diffusivityFigure(o, facts, reference),
+      'share that the post follows': quantity('percent', o.swingShare, computed(reference, 'swing'))
+    })
+  )
+
+/** A corner out of true over the longest stick: the band, of which two sticks in three fall inside. */
+export const twistFigure: FigureOf = (o, facts, reference) => {
+  const off = (turn: number) => cornerOff(turn, o.section[1])
+  const degrees = (turn: number) => (turn * 180) / Math.PI
+  const { value, low, high } = o.twist
+  return quantity(
+    'gap',
+    off(high),
+    computed(reference, 'twist', {
+      'grain at the pith': limitQuantity(reference, GRAIN_ANGLES[o.wood.traits.twist.level], 'angle'),
+      s: quantity('percent', o.tangentialToCome, o.wood.shrinkageOrigin),
+      L: quantity('span', facts.stick, ANSWERED),
+      'turn, end to end': quantity('angle', degrees(value), computed(reference, 'twist'), {
+        low: degrees(low),
+        high: degrees(high)
+      })
+    })
+  )
+}
+
+export const housingFigure: FigureOf = (o, facts, reference) =>
+  quantity(
+    'gap',
+    housingNeeded(o, reference),
+    computed(reference, 'housing', {
+      'widest gap': quantity('gap', o.gapHigh, gapFigure(o, facts, reference).origin),
+      margin: limitQuantity(reference, 'housing-margin', 'gap', INCH)
     })
   )
 
@@ -113,7 +189,7 @@ export const gapFigure: FigureOf = (o, facts, reference) =>
     'gap',
     o.gap,
     computed(reference, 'gap', {
-      'strain across': strainFigure(o, facts, reference),
+      'strain across': strainFigure(o, facts, reference, o.postStrain, o.postShare),
       'post’s face': quantity('diameter', o.section[0], practice),
       'strain along': quantity(
         'percent',

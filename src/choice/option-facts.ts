@@ -1,17 +1,20 @@
 /** The numbers of one option, in SI, before anyone judges them. */
 import type { Reference, Wood } from '../data/reference'
 import type { SeasoningContent, ShopSheetContent } from '../data/schema'
-import { INCH, percent } from '../data/units'
+import { percent } from '../data/units'
 import type { Section } from '../frame/values'
 import { bill, pricePerVolume } from '../shop/price'
-import { dayOfMean, onDay } from '../wood/drying'
-import { checkOpening, faceStrain, logDiameterNeeded } from '../wood/section'
-import { changeBetween } from '../wood/shrinkage'
+import { transverseDiffusion } from '../wood/diffusivity'
+import type { Band } from '../wood/joints'
+import { checkOpening, faceShares, logDiameterNeeded } from '../wood/section'
+import { changeBetween, dimensionChange } from '../wood/shrinkage'
+import { swingShare } from '../wood/swing'
+import { type GrainProfile, type Twist, twistOf } from '../wood/twist'
 import { densityAt } from '../wood/weight'
+import { delivery, onRequestOf } from './delivery'
 import { type Facts, limit } from './facts'
 import { type Available, availableOf, type Frame } from './frame-for'
-import type { Heart, Option } from './types'
-import { yardCourse } from './yard'
+import type { Option } from './types'
 
 export interface OptionFacts {
   readonly option: Option
@@ -25,26 +28,44 @@ export interface OptionFacts {
   readonly delivered: number
   readonly deliveredLow: number
   readonly deliveredHigh: number
+  /** The even moisture at which as much would have shrunk as has on delivery. */
+  readonly asIf: Band
   /** Weeks in the yard (air-dried only). */
   readonly yardWeeks: number
   /** Weeks from order to standing. */
   readonly readyWeeks: number
-  /** Strain still to come, fractions: radial, tangential, mean over the piece's deeper face; low and high by the seasons. */
+  /** Strain still to come, fractions; low and high by the seasons and by how dry it may come. */
+  readonly radial: Band
+  readonly tangential: Band
   readonly radialToCome: number
   readonly tangentialToCome: number
   /** Strain from green to the driest month: what the checks of a boxed piece show at most, whoever dried it. */
   readonly dryRadial: number
   readonly dryTangential: number
+  /** Share of the tangential strain across the breadth and the depth, from how the rings lie in the piece. */
+  readonly shares: { readonly breadth: number; readonly depth: number }
+  /** The same across a square post of its breadth, the way that moves more. */
+  readonly postShare: number
+  /** Strain across the depth, and across the post. */
   readonly faceStrain: number
+  readonly postStrain: number
+  /** What the depth and the breadth shrink, mm. */
   readonly faceShrinkage: number
+  readonly breadthShrinkage: number
   readonly gap: number
   readonly gapLow: number
   readonly gapHigh: number
+  /** Share of the year's swing of the air's equilibrium that the whole post follows. */
+  readonly swingShare: number
+  /** How fast moisture moves through it in service, mm2 a day. */
+  readonly diffusivity: number
   /** What the shoulder does each year in service, and what it closes up if the timber comes drier than it will live, mm. */
   readonly swing: number
   readonly swelling: number
   /** Strain along the grain still to come, low and high. */
   readonly lengthStrain: readonly [number, number]
+  /** How far the longest stick may turn from end to end, radians. */
+  readonly twist: Twist
   /** Upper bound of the check openings on a face once in service, from green, mm; 0 free of heart. */
   readonly checkOpening: number
   readonly stickVolume: number
@@ -58,80 +79,27 @@ export interface OptionFacts {
   readonly onRequest: boolean
 }
 
-/** Days that a kiln or a vacuum dryer needs for the thinner side. */
-export function chamberDays(seasoning: SeasoningContent, breadth: number): number {
-  return (seasoning.daysAtOneInch ?? 0) * (breadth / INCH) ** (seasoning.thicknessPower ?? 1)
-}
-
-/** Whether the shop must ask for it: a wood on request, or one that rarely comes free of heart centre. */
-function onRequestOf(sheet: ShopSheetContent, wood: Wood, heart: Heart): boolean {
-  return (
-    (sheet.woods.find((w) => w.species === wood.id)?.onRequest ?? false) ||
-    (heart === 'free' && wood.supply.freeOfHeart !== 'usual')
-  )
-}
-
-interface Delivery {
-  readonly moisture: number
-  readonly low: number
-  readonly high: number
-  /** Part of the shrinkage to oven-dry that is made by then: the dry shell has shrunk while the mean is still wet. */
-  readonly shrunk: number
-  readonly yardWeeks: number
-  readonly weeks: number
-}
-
-function delivery(
-  facts: Facts,
-  reference: Reference,
-  sheet: ShopSheetContent,
-  wood: Wood,
-  heart: Heart,
-  seasoning: SeasoningContent,
-  section: Section
-): Delivery {
-  const terms = sheet.seasonings.find((s) => s.id === seasoning.id)
-  const asked = onRequestOf(sheet, wood, heart) ? sheet.requestWeeks : 0
-  const lead = (terms?.leadWeeks ?? 0) + asked
-  const fixed = lead + sheet.joineryWeeks
-  const band = percent(seasoning.bandPercent)
-  const about = (moisture: number) => ({
-    moisture,
-    low: Math.max(0, moisture - band),
-    high: moisture + band,
-    shrunk: Math.max(0, 1 - moisture / wood.fibreSaturation)
-  })
-  if (seasoning.id === 'green') return { ...about(wood.greenWhole), yardWeeks: 0, weeks: fixed }
-  if (seasoning.id !== 'air') {
-    const days = chamberDays(seasoning, section[0])
-    return { ...about(percent(seasoning.deliveredPercent ?? 15)), yardWeeks: 0, weeks: fixed + days / 7 }
-  }
-  // Yard time is what the dates leave, at most what the shop keeps timbers for, and no longer than drying takes.
-  const most = terms?.yardWeeks ?? 52
-  const outdoor = facts.service.outdoor
-  const settled = outdoor.reduce((sum, m) => sum + m, 0) / outdoor.length
-  const target = Math.max(percent(20), settled + percent(limit(reference, 'yard-near')))
-  const course = yardCourse(wood, section, most, target, facts, reference)
-  const spare = facts.standsWeeks === null ? Number.POSITIVE_INFINITY : facts.standsWeeks - fixed
-  const yardWeeks = Math.max(0, Math.min(spare, most, dayOfMean(course, target) / 7))
-  const days = 7 * yardWeeks
-  // A wood that dries k times as fast is as dry now as this course in k times the time.
-  const { factor, slowest, quickest } = wood.drying
-  return {
-    moisture: onDay(course, course.mean, days),
-    low: onDay(course, course.mean, (days * quickest) / factor),
-    high: onDay(course, course.mean, (days * slowest) / factor),
-    shrunk: onDay(course, course.shrunk, days),
-    yardWeeks,
-    weeks: fixed + yardWeeks
-  }
-}
-
 /** Strain along the grain from green to oven-dry that a wood is taken to have, low and high, fractions. */
 export function lengthwiseTotal(wood: Wood, reference: Reference): readonly [number, number] {
   const high = limit(reference, wood.traits.lengthwise.level === 2 ? 'lengthwise-troublesome' : 'lengthwise-high')
   return [percent(limit(reference, 'lengthwise-low')), percent(high)]
 }
+
+/** Strain across a face whose share of the tangential strain is known. */
+export const mix = (radial: Band, tangential: Band, share: number): Band => ({
+  value: radial.value + share * (tangential.value - radial.value),
+  low: radial.low + share * (tangential.low - radial.low),
+  high: radial.high + share * (tangential.high - radial.high)
+})
+
+/** Limit that holds the usual slope of grain at the pith, by the level of the wood's twist. */
+export const GRAIN_ANGLES = ['grain-angle-0', 'grain-angle-1', 'grain-angle-2'] as const
+
+/** How the grain of a wood usually winds: greatest at the pith, by how much the trade knows it to twist. */
+export const grainOf = (wood: Wood, reference: Reference): GrainProfile => ({
+  atPith: (limit(reference, GRAIN_ANGLES[wood.traits.twist.level]) * Math.PI) / 180,
+  fall: limit(reference, 'grain-fall')
+})
 
 /** Work out one option. `frame` is shared by the options of a wood that need the same section. */
 export function optionFacts(
@@ -148,34 +116,44 @@ export function optionFacts(
   const fsp = wood.fibreSaturation
   const came = delivery(facts, reference, sheet, wood, option.heart, seasoning, section)
   const delivered = came.moisture
-  // As much shrinkage is made as if the whole section were at this moisture.
-  const asIf = fsp * (1 - came.shrunk)
+  const { asIf } = came
+  const temperature = facts.service.temperatureC.reduce((sum, t) => sum + t, 0) / 12
+  const diffusivity = wood.drying.factor * transverseDiffusion(facts.service.mean, temperature, wood.gravityGreen, fsp)
 
-  const toCome = (total: number, service: number, from = asIf) =>
+  const toCome = (total: number, service: number, from = asIf.value) =>
     Math.max(0, changeBetween(total, from, Math.min(service, fsp), fsp))
   const radial = toCome(wood.radial, facts.service.mean)
   const tangential = toCome(wood.tangential, facts.service.mean)
   const dryRadial = toCome(wood.radial, facts.service.driest, fsp)
   const dryTangential = toCome(wood.tangential, facts.service.driest, fsp)
-  const strainAt = (service: number, from: number) => {
-    const s = faceStrain(option.heart, b, d, toCome(wood.radial, service, from), toCome(wood.tangential, service, from))
-    return Math.max(s.breadth, s.depth)
-  }
-  const strain = strainAt(facts.service.mean, asIf)
+  const { mean, wettest, driest } = facts.service
+  const bandOf = (total: number, value: number): Band => ({
+    value,
+    low: toCome(total, wettest, asIf.low),
+    high: toCome(total, driest, asIf.high)
+  })
+  const across = { radial: bandOf(wood.radial, radial), tangential: bandOf(wood.tangential, tangential) }
+  const seated = faceShares(option.heart, b, d)
+  // A square may be turned either way: its depth is taken as the side that moves more.
+  const shares = b === d && seated.breadth > seated.depth ? { breadth: seated.depth, depth: seated.breadth } : seated
+  // Which way a post is turned is not known: the way that moves more is the one to plan for.
+  const square = faceShares(option.heart, b, b)
+  const postShare = Math.max(square.breadth, square.depth)
+  const post = mix(across.radial, across.tangential, postShare)
+  const strain = radial + shares.depth * (tangential - radial)
   const along = lengthwiseTotal(wood, reference)
-  const lengthStrain = [toCome(along[0], facts.service.mean), toCome(along[1], facts.service.mean)] as const
+  const lengthStrain = [toCome(along[0], mean), toCome(along[1], mean)] as const
   // The post is taken as thick as the beam is broad; the beam runs between two shoulders, so each sees half its change.
   const gapOf = (cross: number, length: number) => (b * cross) / 2 + (facts.stick * length) / 2
-  const yearly = changeBetween(
-    (wood.radial + wood.tangential) / 2,
-    Math.min(facts.service.wettest, fsp),
-    Math.min(facts.service.driest, fsp),
-    fsp
-  )
-  const swollen = Math.max(
-    0,
-    -changeBetween((wood.radial + wood.tangential) / 2, Math.min(asIf, fsp), Math.min(facts.service.mean, fsp), fsp)
-  )
+  const held = (moisture: number) => Math.min(moisture, fsp)
+  const change = (from: number, to: number) => {
+    const by = (total: number) => dimensionChange(total, held(from), held(to), fsp).strain
+    return by(wood.radial) + postShare * (by(wood.tangential) - by(wood.radial))
+  }
+  // The season runs in as a wave of the monthly means; a few days of rain or drought do not reach the inside.
+  const yearly = change(Math.max(...facts.service.months), Math.min(...facts.service.months))
+  const follows = swingShare(b, b, diffusivity)
+  const swollen = Math.max(0, -change(asIf.value, mean))
   const { pieces, length } = timbersOf(facts, frame)
   const waste = 1 + sheet.wastePercent / 100
   const stickVolume = (b * d * facts.stick) / 1e9
@@ -199,18 +177,34 @@ export function optionFacts(
     delivered,
     deliveredLow: came.low,
     deliveredHigh: came.high,
+    asIf,
     yardWeeks: came.yardWeeks,
     readyWeeks: came.weeks,
     radialToCome: radial,
     tangentialToCome: tangential,
+    ...across,
+    shares,
+    postShare,
     faceStrain: strain,
+    postStrain: post.value,
     faceShrinkage: strain * d,
-    gap: gapOf(strain, (lengthStrain[0] + lengthStrain[1]) / 2),
-    gapLow: gapOf(strainAt(facts.service.wettest, Math.max(0, asIf + came.low - delivered)), lengthStrain[0]),
-    gapHigh: gapOf(strainAt(facts.service.driest, Math.min(fsp, asIf + came.high - delivered)), lengthStrain[1]),
-    swing: (b * yearly * limit(reference, 'swing-share')) / 2,
+    breadthShrinkage: (radial + shares.breadth * (tangential - radial)) * b,
+    gap: gapOf(post.value, (lengthStrain[0] + lengthStrain[1]) / 2),
+    gapLow: gapOf(post.low, lengthStrain[0]),
+    gapHigh: gapOf(post.high, lengthStrain[1]),
+    swingShare: follows,
+    diffusivity,
+    swing: (b * yearly * follows) / 2,
     swelling: (b * swollen) / 2,
     lengthStrain,
+    twist: twistOf(
+      option.heart,
+      grainOf(wood, reference),
+      section,
+      facts.stick,
+      tangential,
+      limit(reference, 'twist-explained')
+    ),
     dryRadial,
     dryTangential,
     checkOpening: option.heart === 'boxed' ? checkOpening(d / 2, dryRadial, dryTangential) : 0,

@@ -3,17 +3,21 @@ import type { Sentence } from '../data/quantity'
 import type { Check } from '../frame/check'
 import type { Member } from '../frame/job'
 import {
+  breadthFigure,
   checkFigures,
   checksFigure,
   deliveredFigure,
   durabilityFigure,
   faceFigure,
   gapFigure,
+  lengthFigure,
   logFigure,
   moneyFigures,
   readyFigure,
   sectionFigure,
   serviceMoistureFigure,
+  swingFigure,
+  twistFigure,
   weightFigure
 } from './figures'
 import type { Judged } from './judge'
@@ -105,6 +109,10 @@ export function reportOf(j: Judged, c: Context, rank: number | null): OptionRepo
       moistureDelivered: of(deliveredFigure),
       moistureInService: serviceMoistureFigure(facts, reference),
       faceShrinkage: of(faceFigure),
+      breadthShrinkage: of(breadthFigure),
+      lengthChange: of(lengthFigure),
+      yearlySwing: of(swingFigure),
+      twist: of(twistFigure),
       shoulderGap: of(gapFigure),
       checkOpening: o.option.heart === 'boxed' ? of(checksFigure) : null,
       logDiameter: of(logFigure),

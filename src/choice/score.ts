@@ -2,7 +2,8 @@
  * The value of an option on each criterion, 0 worst to 1 best acceptable, on scales stated in `content/limits.json`.
  * Source of the scales: bentwise-scale.
  */
-import { INCH } from '../data/units'
+import { FOOT, INCH } from '../data/units'
+import { cornerOff } from '../wood/twist'
 import { type Facts, limit } from './facts'
 import type { OptionFacts } from './option-facts'
 import type { Context } from './rule'
@@ -17,14 +18,14 @@ function cost(o: OptionFacts, c: Context): number {
   return clamp(1 - Math.log(o.timberCost / c.cheapest) / Math.log(limit(c.reference, 'scale-cost-worst')))
 }
 
-/** Shoulder gap with what it does each year, check opening and tendency to twist; whoever minds less, sees less difference. */
+/** Shoulder gap with what it does each year, check opening and twist that may come; whoever minds less, sees less difference. */
 function movement(o: OptionFacts, c: Context): number {
   const gap = clamp(1 - (o.gap + o.swing + o.swelling) / (limit(c.reference, 'scale-gap-worst') * INCH))
   const checks = clamp(1 - o.checkOpening / (limit(c.reference, 'scale-check-worst') * INCH))
   const part = (id: string) => limit(c.reference, id)
-  const freed = o.option.heart === 'free' ? part('score-twist-free') : 1
-  const strainShare = clamp(o.tangentialToCome / Math.max(o.wood.tangential, 1e-9))
-  const twist = clamp(1 - (o.wood.traits.twist.level / 2) * freed * strainShare)
+  // Woods are compared over one length, so that a long job still tells them apart.
+  const turn = (o.twist.high * part('twist-length') * FOOT) / c.facts.stick
+  const twist = clamp(1 - cornerOff(turn, o.section[1]) / (part('scale-twist-worst') * INCH))
   const green = o.option.seasoning === 'green'
   const waits =
     !green || c.facts.waits === 'weeks' ? 1 : part(c.facts.waits === 'year' ? 'score-waits-year' : 'score-waits-months')

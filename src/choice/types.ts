@@ -81,8 +81,15 @@ export interface OptionReport {
     readonly section: Quantity
     readonly moistureDelivered: Quantity
     readonly moistureInService: Quantity
-    /** Shrinkage still to come across the face, over the whole face. */
+    /** Shrinkage still to come across the depth, over the whole of it, and across the breadth. */
     readonly faceShrinkage: Quantity
+    readonly breadthShrinkage: Quantity
+    /** Of the longest stick, along its grain: a range. */
+    readonly lengthChange: Quantity
+    /** What a shoulder opens and closes each year once all is settled. */
+    readonly yearlySwing: Quantity
+    /** A corner out of true over the longest stick, upper end of the band. */
+    readonly twist: Quantity
     /** Opening at a housed shoulder: half the face's shrinkage plus the length change. */
     readonly shoulderGap: Quantity
     /** Upper bound of the openings round a boxed piece; null free of heart. */
@@ -119,6 +126,27 @@ export interface LogEnd {
   /** How many times the movement is drawn larger than it is. */
   readonly exaggeration: number
   readonly says: Sentence
+}
+
+/** A joint of the frame once dry: what opens, what comes down, and the housing that hides it. */
+export interface JointLine {
+  readonly id: 'housed' | 'girt' | 'scarf' | 'rafter'
+  readonly name: string
+  readonly gap: Quantity
+  readonly drop: Quantity
+  readonly housing: Quantity
+}
+
+/** A housed shoulder to scale, mm; the movement drawn `exaggeration` times. */
+export interface Shoulder {
+  readonly postSide: number
+  readonly beamDepth: number
+  readonly housing: number
+  /** How far the post's face draws back, the beam's end draws out, and its top comes down. */
+  readonly postShrinks: number
+  readonly beamShrinks: number
+  readonly drop: number
+  readonly exaggeration: number
 }
 
 export interface OpenQuestion {
@@ -165,7 +193,12 @@ export interface Brief {
   readonly options: readonly Judgement[]
   readonly weights: Readonly<Record<Criterion, number>>
   readonly sizes: { readonly demanded: boolean; readonly says: readonly Sentence[] }
-  readonly movement: { readonly says: readonly Sentence[]; readonly logEnds: readonly LogEnd[] }
+  readonly movement: {
+    readonly says: readonly Sentence[]
+    readonly logEnds: readonly LogEnd[]
+    readonly joints: readonly JointLine[]
+    readonly shoulder: Shoulder
+  }
   readonly climate: {
     readonly place: string
     readonly months: readonly { readonly outdoor: number; readonly service: number }[]

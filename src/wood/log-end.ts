@@ -4,7 +4,7 @@
  * x to the right, y downwards; moisture and strains as fractions. Source: derived (plane polar shrinkage about the pith).
  */
 import { driedPoint, type Point } from './polar'
-import { type Heart, logDiameterNeeded, PITH_CLEARANCE } from './section'
+import { boxedShares, type Heart, logDiameterNeeded, PITH_CLEARANCE } from './section'
 import { changeBetween } from './shrinkage'
 
 export interface LogPiece {
@@ -178,10 +178,12 @@ type Move = (p: Point) => Point
 /** Where points go about the pith; the way from the pith to the middle of the piece keeps its direction. */
 function mover(piece: LogPiece, inside: boolean, radial: number, tangential: number): Move {
   const [px, py] = piece.pith
-  // Boxed, the figures of faces use the mean strain: checks upset any single map.
+  // Boxed, the figures of faces use the mean strain of each way across: checks upset any single map.
   if (inside) {
-    const mean = 1 - (radial + tangential) / 2
-    return ([x, y]) => [px + (x - px) * mean, py + (y - py) * mean]
+    const { left, top, breadth, depth } = piece
+    const share = boxedShares({ left: px - left, right: left + breadth - px, up: py - top, down: top + depth - py })
+    const keeps = (part: number) => 1 - radial - part * (tangential - radial)
+    return ([x, y]) => [px + (x - px) * keeps(share.breadth), py + (y - py) * keeps(share.depth)]
   }
   const axis = Math.atan2(piece.top + piece.depth / 2 - py, piece.left + piece.breadth / 2 - px)
   return ([x, y]) => {

@@ -18,6 +18,8 @@ export interface ServiceMoisture {
   readonly outdoor: readonly number[]
   /** Where the timber lives, month by month, fraction. */
   readonly months: readonly number[]
+  /** Temperature of the air there, month by month, degrees C. */
+  readonly temperatureC: readonly number[]
   readonly mean: number
   readonly driest: number
   readonly wettest: number
@@ -38,11 +40,12 @@ export interface Wetting {
  */
 export function serviceMoisture(air: MonthlyAir, exposure: Exposure, room: RoomAir, wetting: Wetting): ServiceMoisture {
   const outdoor = air.temperatureC.map((t, i) => equilibriumMoisture(t, air.humidity[i] ?? 0))
+  const rooms =
+    exposure === 'heated' ? air.temperatureC.map((t, i) => roomHumidity(t, air.humidity[i] ?? 0, room)) : null
   const months = outdoor.map((emc, i) => {
     if (exposure === 'weather' || exposure === 'ground') return emc + wetting.weatherAdds
-    if (exposure !== 'heated') return emc
-    const inside = roomHumidity(air.temperatureC[i] ?? 0, air.humidity[i] ?? 0, room)
-    return equilibriumMoisture(inside.temperatureC, inside.humidity)
+    const inside = rooms?.[i]
+    return inside ? equilibriumMoisture(inside.temperatureC, inside.humidity) : emc
   })
   const mean = months.reduce((sum, m) => sum + m, 0) / months.length
   // In the weather a dry spell takes an open timber down to the air's own equilibrium, and rain takes it up.
@@ -50,6 +53,7 @@ export function serviceMoisture(air: MonthlyAir, exposure: Exposure, room: RoomA
   return {
     outdoor,
     months,
+    temperatureC: rooms?.map((r) => r.temperatureC) ?? air.temperatureC,
     mean,
     driest: Math.min(...(weather ? outdoor : months)),
     wettest: weather ? Math.max(wetting.weatherWettest, ...months) : Math.max(...months)

@@ -1,6 +1,6 @@
 /** The drying of timbers against what has been measured and what the trade reports; misfits said. */
 import { describe, expect, it } from 'vitest'
-import { chamberDays } from '../../src/choice/option-facts'
+import { chamberDays } from '../../src/choice/delivery'
 import { dryingWood, greenOf } from '../../src/choice/yard'
 import type { Wood } from '../../src/data/reference'
 import { INCH } from '../../src/data/units'

@@ -57,6 +57,13 @@ describe('what a sawyer knows', () => {
       (1 - free.faces.top.after / free.faces.top.before + 1 - free.faces.bottom.after / free.faces.bottom.before) / 2
     expect(mean).toBeCloseTo(brief.breadth, 2)
   })
+  it('boxed too, on both faces of a plank that is far from square', () => {
+    const plank = dried(log({ left: -3 * INCH, breadth: 6 * INCH, top: -6 * INCH, depth: 12 * INCH }), 0.3, 0.08)
+    const brief = faceStrain('boxed', 6 * INCH, 12 * INCH, plank.radial, plank.tangential)
+    expect(1 - plank.faces.top.after / plank.faces.top.before).toBeCloseTo(brief.breadth, 10)
+    expect(1 - plank.faces.right.after / plank.faces.right.before).toBeCloseTo(brief.depth, 10)
+    expect(brief.breadth).toBeGreaterThan(brief.depth)
+  })
   it('sapwood: none in the heart of a large log, all of it in a sliver under the bark', () => {
     expect(dried(log({ logDiameter: 40 * INCH })).sapwoodShare).toBe(0)
     expect(dried(log({ left: -INCH, top: 8.6 * INCH, breadth: 2 * INCH, depth: INCH })).sapwoodShare).toBeGreaterThan(

@@ -60,10 +60,9 @@ function sentenceFor(id: Criterion, lead: OptionReport, other: OptionReport, c: 
             ? 'It has its heart inside, so it checks.'
             : 'It is free of heart centre, so it checks less.'
         )
-      return Math.abs(lead.scores.movement - other.scores.movement) > 0.04
-        ? sentence(
-            other.scores.movement < lead.scores.movement ? 'It twists more as it dries.' : 'It twists less as it dries.'
-          )
+      return Math.abs(lead.scores.movement - other.scores.movement) > 0.04 &&
+        Math.abs(value(a.twist) - value(b.twist)) > SEEN_GAP
+        ? sentence('It may twist up to {other} out of true, against {lead}.', { other: b.twist, lead: a.twist })
         : null
     }
     case 'durability':

@@ -1,12 +1,19 @@
 /** The section "How it will move", with both cuts of the wood drawn in their logs. */
-import type { Quantity } from '../../data/quantity'
+import type { Quantity, Sentence } from '../../data/quantity'
+import { FOOT } from '../../data/units'
 import { sectionShape } from '../../wood/log-end'
-import { logDiameterNeeded } from '../../wood/section'
+import { type Heart, logDiameterNeeded } from '../../wood/section'
 import { changeBetween } from '../../wood/shrinkage'
+import { swingDepth } from '../../wood/swing'
+import { cornerOff, twistOf } from '../../wood/twist'
+import { limit } from '../facts'
+import { diffusivityFigure } from '../figures'
 import type { Judged } from '../judge'
+import { GRAIN_ANGLES, grainOf } from '../option-facts'
 import type { Context } from '../rule'
-import { computed, PRACTICE, quantity, sentence } from '../say'
+import { computed, limitQuantity, PRACTICE, quantity, sentence } from '../say'
 import type { Brief, LogEnd, OptionReport } from '../types'
+import { jointLines, shoulderOf } from './joints'
 
 /** Both cuts of the leading wood from green to service, drawn larger than they move. */
 export function logEnds(lead: Judged, c: Context): LogEnd[] {
@@ -54,6 +61,42 @@ export function logEnds(lead: Judged, c: Context): LogEnd[] {
   })
 }
 
+/** How far a stick of this section could turn, boxed and free of heart; nothing where no drying is left to turn it. */
+function twistSays(judged: Judged, c: Context): Sentence[] {
+  const { wood, section, tangentialToCome } = judged.facts
+  const { reference } = c
+  const length = limit(reference, 'twist-length') * FOOT
+  const explained = limit(reference, 'twist-explained')
+  const turned = (heart: Heart) =>
+    twistOf(heart, grainOf(wood, reference), section, length, tangentialToCome, explained)
+  const off = (heart: Heart): Quantity => {
+    const { high } = turned(heart)
+    const turn = quantity('angle', (high * 180) / Math.PI, computed(reference, 'twist'))
+    return quantity(
+      'gap',
+      cornerOff(high, section[1]),
+      computed(reference, 'twist', {
+        'grain at the pith': limitQuantity(reference, GRAIN_ANGLES[wood.traits.twist.level], 'angle'),
+        s: quantity('percent', tangentialToCome, wood.shrinkageOrigin),
+        'turn, end to end': turn
+      })
+    )
+  }
+  const boxed = off('boxed')
+  if (Number(boxed.value) < 1) return []
+  return [
+    sentence(
+      'Over {length} a boxed {section} of it could still turn up to {boxed} out of true at a corner, one free of heart {free}. That is a band, no promise: the grain of each stick decides.',
+      {
+        length: limitQuantity(reference, 'twist-length', 'span', FOOT),
+        section: quantity('section', section, computed(reference, 'section')),
+        boxed,
+        free: off('free')
+      }
+    )
+  ]
+}
+
 /** What is left to shrink, what opens and what hides it. */
 export function movementSection(report: OptionReport, judged: Judged, c: Context): Brief['movement'] {
   const f = report.figures
@@ -62,12 +105,13 @@ export function movementSection(report: OptionReport, judged: Judged, c: Context
     says: [
       drier
         ? sentence(
-            'It comes at {delivered} and settles at {service}. Its {section} face shrinks {face} more, and a housed shoulder opens {gap}.',
+            'It comes at {delivered} and settles at {service}. Its {section} shrinks {face} more in depth and {breadth} in breadth, and a housed shoulder opens {gap}.',
             {
               delivered: f.moistureDelivered,
               service: f.moistureInService,
               section: f.section,
               face: f.faceShrinkage,
+              breadth: f.breadthShrinkage,
               gap: f.shoulderGap
             }
           )
@@ -84,6 +128,18 @@ export function movementSection(report: OptionReport, judged: Judged, c: Context
             { checks: f.checkOpening }
           )
         : sentence('Free of heart centre it should show only fine surface checks.', undefined, [PRACTICE], 'practice'),
+      ...twistSays(judged, c),
+      sentence(
+        'Once settled, a shoulder still opens and closes by {swing} through the year: a season reaches only the outer {reach} of a big timber.',
+        {
+          swing: f.yearlySwing,
+          reach: quantity(
+            'gap',
+            swingDepth(judged.facts.diffusivity),
+            computed(c.reference, 'swing', { 'D, mm² a day': diffusivityFigure(judged.facts, c.facts, c.reference) })
+          )
+        }
+      ),
       sentence(
         'Draw-bored pegs pull a joint shut and hold it there; housings a little deeper than the gap hide what opens.',
         undefined,
@@ -91,6 +147,8 @@ export function movementSection(report: OptionReport, judged: Judged, c: Context
         'practice'
       )
     ],
-    logEnds: logEnds(judged, c)
+    logEnds: logEnds(judged, c),
+    joints: jointLines(judged, c),
+    shoulder: shoulderOf(judged, c)
   }
 }

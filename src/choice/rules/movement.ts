@@ -1,10 +1,12 @@
 /** How it moves: joints, checks, twist, length. */
 import { INCH, percent } from '../../data/units'
+import { cornerOff } from '../../wood/twist'
 import { limit } from '../facts'
-import { checksFigure, deliveredFigure, gapFigure, serviceMoistureFigure } from '../figures'
+import { checksFigure, deliveredFigure, gapFigure, housingFigure, serviceMoistureFigure, twistFigure } from '../figures'
+import { housingNeeded } from '../joints'
 import type { OptionFacts } from '../option-facts'
 import type { Context, Rule } from '../rule'
-import { limitQuantity, PRACTICE, quantity, sentence } from '../say'
+import { ANSWERED, limitQuantity, PRACTICE, quantity, sentence } from '../say'
 
 const gapLimit = (c: Context, id: string) => limit(c.reference, id) * INCH
 const fewChecks = (c: Context) => limit(c.reference, 'few-checks') * INCH
@@ -48,6 +50,23 @@ export const movementRules: readonly Rule[] = [
     mark: 'derived'
   },
   {
+    id: 'movement-housing',
+    about: 'movement',
+    effect: 'caution',
+    when: (o, c) => housingNeeded(o, c.reference) > limit(c.reference, 'housing-deep') * INCH,
+    short: () => sentence('needs deep housings'),
+    says: (o, c) =>
+      sentence(
+        'To hide what its shoulders may open, housings must be {deep} deep, and beyond {limit} that takes strength out of the post: ask your engineer.',
+        {
+          deep: housingFigure(o, c.facts, c.reference),
+          limit: limitQuantity(c.reference, 'housing-deep', 'gap', INCH)
+        }
+      ),
+    sources: [{ key: 'derived' }, PRACTICE],
+    mark: 'derived'
+  },
+  {
     id: 'movement-few-checks',
     about: 'movement',
     effect: 'out',
@@ -80,12 +99,15 @@ export const movementRules: readonly Rule[] = [
     id: 'movement-twist',
     about: 'movement',
     effect: 'caution',
-    when: (o, c) => o.option.heart === 'boxed' && o.wood.traits.twist.level === 2 && !nearService(o, c),
+    when: (o, c) => cornerOff(o.twist.high, o.section[1]) > limit(c.reference, 'twist-caution') * INCH,
     short: () => sentence('twists'),
-    says: (o) =>
-      sentence(`${o.wood.name} with its heart inside tends to twist as it dries: choose straight-grained logs.`),
-    sources: [PRACTICE],
-    mark: 'practice'
+    says: (o, c) =>
+      sentence(
+        `${o.wood.name}${o.option.heart === 'boxed' ? ' with its heart inside' : ''} may twist as it dries, up to {off} out of true over {length}: choose straight-grained logs.`,
+        { off: twistFigure(o, c.facts, c.reference), length: quantity('span', c.facts.stick, ANSWERED) }
+      ),
+    sources: [{ key: 'stevens-johnston-1960' }, PRACTICE],
+    mark: 'derived'
   },
   {
     id: 'movement-lengthwise',

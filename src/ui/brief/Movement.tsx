@@ -1,13 +1,53 @@
 /** How it will move, and how dry it is when it comes and where it lives. */
-import type { Brief } from '../../choice/types'
+import type { Brief, JointLine } from '../../choice/types'
 import { ClimateStrip } from '../pictures/charts'
+import { JointPicture } from '../pictures/Joint'
 import { LogEndPair } from '../pictures/LogEndPair'
+import { Q } from '../say/Q'
 import { Say } from '../say/Say'
 import { href } from '../site/href'
+import { Cell } from './Cell'
 import { Figures } from './Figures'
 import { FIGURE_NAMES } from './names'
 import { Section } from './Section'
 import { Paragraphs } from './Sentences'
+
+const COLUMNS = [
+  ['gap', 'Opens'],
+  ['drop', 'Comes down'],
+  ['housing', 'Housing to hide it']
+] as const
+
+/** What each joint does once dry, with the housing that hides it. */
+function Joints({ of }: { readonly of: readonly JointLine[] }) {
+  return (
+    <table class="data data--stack">
+      <caption>Joints</caption>
+      <thead>
+        <tr>
+          <th scope="col">Joint</th>
+          {COLUMNS.map(([key, label]) => (
+            <th key={key} scope="col" class="num">
+              {label}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {of.map((joint) => (
+          <tr key={joint.id}>
+            <th scope="row">{joint.name}</th>
+            {COLUMNS.map(([key, label]) => (
+              <Cell key={key} label={label} num>
+                <Q q={joint[key]} />
+              </Cell>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
 
 export function Movement({ brief }: { readonly brief: Brief }) {
   const figures = brief.lead?.figures
@@ -21,7 +61,9 @@ export function Movement({ brief }: { readonly brief: Brief }) {
           <Figures
             of={[
               [FIGURE_NAMES.faceShrinkage, figures.faceShrinkage],
+              [FIGURE_NAMES.breadthShrinkage, figures.breadthShrinkage],
               [FIGURE_NAMES.shoulderGap, figures.shoulderGap],
+              [FIGURE_NAMES.twist, figures.twist],
               [FIGURE_NAMES.checkOpening, figures.checkOpening]
             ]}
           />
@@ -42,6 +84,14 @@ export function Movement({ brief }: { readonly brief: Brief }) {
           </figcaption>
         </figure>
       )}
+      <Joints of={brief.movement.joints} />
+      <figure class="figure">
+        <JointPicture shoulder={brief.movement.shoulder} />
+        <figcaption>
+          A housed shoulder, as cut and as settled. Dashed: as cut. The housing and all that moves are drawn{' '}
+          {brief.movement.shoulder.exaggeration} times larger; the rest is to scale.
+        </figcaption>
+      </figure>
       <p class="no-print">
         <a href={href('/log-end/')}>Move a piece across the log yourself</a>
       </p>

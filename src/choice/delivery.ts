@@ -1,0 +1,84 @@
+/** What is delivered: how dry, how much of it has shrunk by then, and in how many weeks. */
+import type { Reference, Wood } from '../data/reference'
+import type { SeasoningContent, ShopSheetContent } from '../data/schema'
+import { INCH, percent } from '../data/units'
+import type { Section } from '../frame/values'
+import { dayOfMean, onDay } from '../wood/drying'
+import type { Band } from '../wood/joints'
+import { type Facts, limit } from './facts'
+import type { Heart } from './types'
+import { yardCourse } from './yard'
+
+/** Days that a kiln or a vacuum dryer needs for the thinner side. */
+export function chamberDays(seasoning: SeasoningContent, breadth: number): number {
+  return (seasoning.daysAtOneInch ?? 0) * (breadth / INCH) ** (seasoning.thicknessPower ?? 1)
+}
+
+/** Whether the shop must ask for it: a wood on request, or one that rarely comes free of heart centre. */
+export function onRequestOf(sheet: ShopSheetContent, wood: Wood, heart: Heart): boolean {
+  return (
+    (sheet.woods.find((w) => w.species === wood.id)?.onRequest ?? false) ||
+    (heart === 'free' && wood.supply.freeOfHeart !== 'usual')
+  )
+}
+
+export interface Delivery {
+  readonly moisture: number
+  readonly low: number
+  readonly high: number
+  /** The even moisture at which as much would have shrunk: the dry shell has shrunk while the mean is still wet. */
+  readonly asIf: Band
+  readonly yardWeeks: number
+  readonly weeks: number
+}
+
+/** How dry an option comes, and when: from the saw, the yard, the kiln or the vacuum. */
+export function delivery(
+  facts: Facts,
+  reference: Reference,
+  sheet: ShopSheetContent,
+  wood: Wood,
+  heart: Heart,
+  seasoning: SeasoningContent,
+  section: Section
+): Delivery {
+  const terms = sheet.seasonings.find((s) => s.id === seasoning.id)
+  const asked = onRequestOf(sheet, wood, heart) ? sheet.requestWeeks : 0
+  const lead = (terms?.leadWeeks ?? 0) + asked
+  const fixed = lead + sheet.joineryWeeks
+  const band = percent(seasoning.bandPercent)
+  const fsp = wood.fibreSaturation
+  const about = (moisture: number) => {
+    const low = Math.max(0, moisture - band)
+    const high = moisture + band
+    const held = (m: number) => Math.min(m, fsp)
+    return { moisture, low, high, asIf: { value: held(moisture), low: held(low), high: held(high) } }
+  }
+  if (seasoning.id === 'green') return { ...about(wood.greenWhole), yardWeeks: 0, weeks: fixed }
+  if (seasoning.id !== 'air') {
+    const days = chamberDays(seasoning, section[0])
+    return { ...about(percent(seasoning.deliveredPercent ?? 15)), yardWeeks: 0, weeks: fixed + days / 7 }
+  }
+  // Yard time is what the dates leave, at most what the shop keeps timbers for, and no longer than drying takes.
+  const most = terms?.yardWeeks ?? 52
+  const outdoor = facts.service.outdoor
+  const settled = outdoor.reduce((sum, m) => sum + m, 0) / outdoor.length
+  const target = Math.max(percent(20), settled + percent(limit(reference, 'yard-near')))
+  const course = yardCourse(wood, section, most, target, facts, reference)
+  const spare = facts.standsWeeks === null ? Number.POSITIVE_INFINITY : facts.standsWeeks - fixed
+  const yardWeeks = Math.max(0, Math.min(spare, most, dayOfMean(course, target) / 7))
+  const days = 7 * yardWeeks
+  // A wood that dries k times as fast is as dry now as this course in k times the time.
+  const { factor, slowest, quickest } = wood.drying
+  const [quick, slow] = [(days * quickest) / factor, (days * slowest) / factor]
+  const mean = (day: number) => onDay(course, course.mean, day)
+  const asIf = (day: number) => fsp * (1 - onDay(course, course.shrunk, day))
+  return {
+    moisture: mean(days),
+    low: mean(quick),
+    high: mean(slow),
+    asIf: { value: asIf(days), low: asIf(quick), high: asIf(slow) },
+    yardWeeks,
+    weeks: fixed + yardWeeks
+  }
+}
