@@ -3,6 +3,7 @@ import type { Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
 import type { ShopSheetContent } from '../data/schema'
 import { climateSection } from './brief/climate'
+import { clockSection } from './brief/clock'
 import { askOf, cautionsOf } from './brief/closing'
 import { differences } from './brief/compare'
 import { costSection } from './brief/cost'
@@ -103,6 +104,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     sizes: sizesSection(c, leader),
     movement: movementSection(shownReport, shown, c),
     climate: climateSection(c),
+    clock: clockSection(shown, c),
     durability: durabilitySection(lead, c),
     finish: finishSection(shown, c),
     cost: lead

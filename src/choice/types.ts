@@ -1,6 +1,7 @@
 /** The words of the choice: answers, options, reasons, and the Brief. Plain data in, plain data out. */
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Details } from '../wood/decay'
+import type { ClockReport } from './clock-report'
 
 export const UNSURE = 'unsure'
 /** A single answer: a choice id, several ids in order, a number in SI, a section [shorter, longer] in mm, or not sure. */
@@ -204,6 +205,8 @@ export interface Brief {
     readonly months: readonly { readonly outdoor: number; readonly service: number }[]
     readonly says: readonly Sentence[]
   }
+  /** Moisture from felling to years after the raising. */
+  readonly clock: ClockReport
   readonly durability: {
     readonly says: readonly Sentence[]
     readonly hazard: Quantity

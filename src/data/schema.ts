@@ -299,6 +299,8 @@ export const dryingSchema = v.strictObject({
   }),
   stages: v.strictObject({
     felledMonth: month,
+    /** How long cut timbers lie, by the answer. */
+    waitsWeeks: v.strictObject({ weeks: nonNegative, months: nonNegative, year: nonNegative }),
     enclosedWeeks: nonNegative,
     heatingMonth: month,
     shownYears: positive,

@@ -3,6 +3,8 @@ import * as v from 'valibot'
 import { makeBrief } from '../choice/brief'
 import { climateSection } from '../choice/brief/climate'
 import { logEnds } from '../choice/brief/movement'
+import { readClock } from '../choice/clock-door'
+import { clockReport } from '../choice/clock-report'
 import { judgeAll } from '../choice/judge'
 import { reportOf } from '../choice/report'
 import { settle } from '../choice/settle'
@@ -29,6 +31,10 @@ export function startEngine({ content, shop }: Supplies): Engine {
       return { months, place, logEnds: logEnds(best, context), gap: shoulderGap, share: timberShare }
     },
     makeBrief: (answers) => makeBrief(answers, sheet, reference),
+    clock: (asked) => {
+      const read = readClock(asked, reference)
+      return read.ok ? clockReport(read.job, reference) : { problems: read.problems }
+    },
     places: [...reference.places.values()].map(({ id, name }) => ({ id, name })),
     library: { sources: reference.sources, formulas: reference.formulas }
   }

@@ -3,6 +3,8 @@
  * after it, once, from this site. What comes is the same pure engine that the build and the tests run.
  */
 
+import type { ClockAsked, ClockProblem } from '../choice/clock-door'
+import type { ClockReport } from '../choice/clock-report'
 import type { Settled } from '../choice/settle'
 import type { Answers, Brief, LogEnd } from '../choice/types'
 import type { Quantity } from '../data/quantity'
@@ -20,6 +22,8 @@ export interface Engine {
   readonly settle: (answers: Answers) => Settled
   readonly glance: (answers: Answers) => Glance
   readonly makeBrief: (answers: Answers) => Brief
+  /** The drying clock of one timber, or the fields that stand in its way. */
+  readonly clock: (asked: ClockAsked) => ClockReport | { readonly problems: readonly ClockProblem[] }
   readonly places: readonly { readonly id: string; readonly name: string }[]
   readonly library: Library
 }

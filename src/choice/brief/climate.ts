@@ -1,6 +1,7 @@
 /** The section "How dry": the moisture that wood settles at in that place and use. */
 import type { Facts } from '../facts'
 import { serviceMoistureFigure } from '../figures'
+import { MONTHS } from '../months'
 import type { Context } from '../rule'
 import { PRACTICE, sentence } from '../say'
 import type { Brief } from '../types'
@@ -13,20 +14,6 @@ const WHERE: Readonly<Record<string, string>> = {
   ground: 'touching the ground'
 }
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December'
-]
 const driestMonth = ({ service }: Facts): string =>
   MONTHS[service.months.indexOf(Math.min(...service.months))] ?? 'winter'
 

@@ -1,0 +1,145 @@
+/** The drying clock in words and figures that open: what a page or a brief shows of one timber. */
+import type { Quantity, Sentence } from '../data/quantity'
+import type { Reference } from '../data/reference'
+import { type Clock, type ClockJob, clockOf, type Milestone, type Moment, monthOf } from './clock'
+import { MONTHS } from './months'
+import { computed, quantity, sentence } from './say'
+
+export interface ClockLine {
+  readonly id: Moment
+  readonly label: string
+  /** Month by name. */
+  readonly month: string
+  /** From felling. */
+  readonly after: Quantity
+  readonly mean: Quantity
+  readonly shell: Quantity
+  readonly core: Quantity
+  readonly toCome: Quantity
+}
+
+export interface ClockReport {
+  readonly curve: Clock
+  readonly lines: readonly ClockLine[]
+  readonly says: readonly Sentence[]
+}
+
+const WEEK = 7
+const OUT_OF: Readonly<Record<ClockJob['seasoning'], string>> = {
+  green: 'Out of the yard',
+  air: 'Out of the yard',
+  kiln: 'Out of the kiln',
+  rfv: 'Out of the vacuum'
+}
+
+const labelOf = ({ id }: Milestone, job: ClockJob, years: number): string =>
+  ({
+    felled: 'Felled and sawn',
+    dried: OUT_OF[job.seasoning],
+    raised: 'Raised',
+    enclosed: 'Closed in',
+    heated: 'First heating',
+    settled: `${years} years on`
+  })[id]
+
+export const monthName = (month: number): string => MONTHS[month - 1] ?? ''
+
+/** What goes into every figure of the clock. */
+const inputsOf = (job: ClockJob, reference: Reference): Record<string, Quantity> => {
+  const { min, max, origin } = job.wood.airDays
+  return {
+    'M at the saw': quantity('moisture', job.wood.greenWhole, job.wood.greenOrigin),
+    Gb: quantity('ratio', job.wood.gravityGreen, job.wood.gravityOrigin),
+    k: quantity('ratio', job.wood.drying.factor, computed(reference, 'drying-fit'), {
+      low: job.wood.drying.slowest,
+      high: job.wood.drying.quickest
+    }),
+    'days for a 1 in board': quantity('count', Math.round(Math.sqrt(min * max)), origin, { low: min, high: max })
+  }
+}
+
+function lineOf(m: Milestone, job: ClockJob, reference: Reference): ClockLine {
+  const origin = computed(reference, 'clock', inputsOf(job, reference))
+  return {
+    id: m.id,
+    label: labelOf(m, job, reference.drying.stages.shownYears),
+    month: monthName(m.month),
+    after: quantity('weeks', m.day / WEEK, computed(reference, 'clock')),
+    mean: quantity('moisture', m.mean, origin, { low: Math.min(m.low, m.mean), high: Math.max(m.high, m.mean) }),
+    shell: quantity('moisture', m.shell, origin),
+    core: quantity('moisture', m.core, origin),
+    toCome: quantity(
+      'percent',
+      m.toCome,
+      computed(reference, 'to-come', {
+        Mf: quantity('moisture', job.wood.fibreSaturation, job.wood.fibreSaturationOrigin)
+      })
+    )
+  }
+}
+
+/** "of the first year after the raising" */
+const yearWords = (days: number): string =>
+  `of the ${ORDINALS[Math.floor(days / 365.25)] ?? 'last'} year after the raising`
+const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth']
+
+/** How far core and shell must differ for the difference to be worth a word, fraction. */
+const STEEP = 0.05
+
+function saysOf(curve: Clock, lines: readonly ClockLine[], job: ClockJob, reference: Reference): Sentence[] {
+  const line = (id: Moment) => lines.find((l) => l.id === id)
+  const raised = line('raised')
+  const settled = line('settled')
+  if (!raised || !settled) return []
+  const left = Number(raised.toCome.value)
+  const time = (days: number) => quantity('weeks', days / WEEK, computed(reference, 'shows'))
+  const years = reference.drying.stages.shownYears
+  const start = job.seasoning === 'rfv' ? 'Out of the vacuum' : `Felled in ${monthName(curve.felledMonth)}`
+  const says: Sentence[] = [
+    sentence(
+      `${start}, it is raised in ${raised.month} at {mean} on the average: {shell} in the outer half inch, {core} in the middle.`,
+      { mean: raised.mean, shell: raised.shell, core: raised.core }
+    )
+  ]
+  if (left < 0.02) {
+    says.push(sentence('By then it has made all the shrinkage that it will: from there it only follows the seasons.'))
+  } else {
+    const half = curve.half === null ? null : time(curve.half)
+    const most = curve.most === null ? null : time(curve.most)
+    says.push(
+      sentence(
+        `Of all its shrinkage {left} is still to come in the frame. ${
+          half
+            ? 'Half of that shows within {half} of the raising'
+            : `Less than half of that shows within ${years} years`
+        }${half ? (most ? ', nine tenths within {most}.' : `; nine tenths take more than ${years} years.`) : '.'}`,
+        { left: raised.toCome, ...(half ? { half } : {}), ...(most ? { most } : {}) }
+      )
+    )
+  }
+  const { shell, core, day } = curve.steepest
+  if (Math.min(core, curve.fibreSaturation) - shell > STEEP) {
+    const origin = computed(reference, 'clock')
+    const raisedOn = curve.milestones.find((m) => m.id === 'raised')?.day ?? 0
+    const values = { shell: quantity('moisture', shell, origin), core: quantity('moisture', core, origin) }
+    says.push(
+      day > raisedOn
+        ? sentence(
+            `The outside has shrunk furthest ahead of the core in ${monthName(monthOf(job.felledDay + day))} ${yearWords(day - raisedOn)}, at {shell} against {core}: that is when checks open.`,
+            values
+          )
+        : sentence(
+            'Its outside comes ahead of its core, {shell} against {core}: what opened on the way is there to be seen when you choose.',
+            values
+          )
+    )
+  }
+  return says
+}
+
+/** The clock of a job, its moments as lines of figures, and what it comes to in sentences. */
+export function clockReport(job: ClockJob, reference: Reference): ClockReport {
+  const curve = clockOf(job, reference)
+  const lines = curve.milestones.map((m) => lineOf(m, job, reference))
+  return { curve, lines, says: saysOf(curve, lines, job, reference) }
+}
