@@ -5,7 +5,7 @@
 import type { Place, Reference, Wood } from '../data/reference'
 import { percent } from '../data/units'
 import type { Section } from '../frame/values'
-import { type Course, dryingCourse, onDay, type Stage } from '../wood/drying'
+import { type Course, dryingCourse, onDay, type Profile, type Stage } from '../wood/drying'
 import { type Exposure, type ServiceMoisture, serviceMoisture } from '../wood/service'
 import { limit } from './facts'
 import type { Seasoning } from './types'
@@ -49,6 +49,8 @@ export interface Milestone {
   readonly core: number
   /** Part of the shrinkage from green to the mean of service that is still to come, 0 to 1. */
   readonly toCome: number
+  /** Across the thinner side, face to middle. */
+  readonly profile: Profile
 }
 
 export interface Clock {
@@ -190,7 +192,7 @@ export function clockOf(job: ClockJob, reference: Reference): Clock {
   const { mean: service } = serviceOf(job.place, job.exposure, reference)
   const whole = Math.max(1e-9, 1 - service / job.wood.fibreSaturation)
   const toCome = (day: number) => Math.max(0, 1 - onDay(course, course.shrunk, day) / whole)
-  const at = (id: Moment, day: number): Milestone => ({
+  const at = (id: Moment, day: number, profile: Profile): Milestone => ({
     id,
     day,
     month: monthOf(job.felledDay + day),
@@ -199,10 +201,17 @@ export function clockOf(job: ClockJob, reference: Reference): Clock {
     high: onDay(slow, slow.mean, day),
     shell: onDay(course, course.shell, day),
     core: onDay(course, course.core, day),
-    toCome: toCome(day)
+    toCome: toCome(day),
+    profile
   })
-  const first: readonly Milestone[] = [at(job.seasoning === 'rfv' ? 'dried' : 'felled', 0)]
-  const milestones = [...first, ...plan.moments.map(({ id, afterStage }) => at(id, course.ends[afterStage] ?? 0))]
+  // It starts the same right through.
+  const even = (course.profiles[0] ?? []).map(({ from }) => ({ from, moisture: plan.start }))
+  const milestones = [
+    at(job.seasoning === 'rfv' ? 'dried' : 'felled', 0, even),
+    ...plan.moments.map(({ id, afterStage }) =>
+      at(id, course.ends[afterStage] ?? 0, course.profiles[afterStage] ?? even)
+    )
+  ]
   const raised = milestones.find((m) => m.id === 'raised')?.day ?? 0
   const end = course.days.at(-1) ?? 0
   const count = Math.floor(end / FORTNIGHT) + 1

@@ -63,9 +63,12 @@ export interface Course {
   readonly ends: readonly number[]
   /** Water lost through the faces, by the flows: mean moisture. For the books: start less this is the last mean. */
   readonly lost: number
-  /** Across the thinner side at the end, face to middle: distance from the face in mm, and moisture. */
-  readonly profile: readonly { readonly from: number; readonly moisture: number }[]
+  /** Across the thinner side as each stage ended, face to middle. */
+  readonly profiles: readonly Profile[]
 }
+
+/** Moisture by the distance from the face, mm, along the middle of the thinner side. */
+export type Profile = readonly { readonly from: number; readonly moisture: number }[]
 
 const YEAR = 365.25
 const MONTH = YEAR / 12
@@ -142,7 +145,7 @@ function shellOf(field: Field): number {
   return sum / whole
 }
 
-function profileOf(field: Field): Course['profile'] {
+function profileOf(field: Field): Profile {
   const [line, stride] = thinLine(field)
   return Array.from({ length: line.size }, (_, k) => ({
     from: (k + 0.5) * line.width,
@@ -169,6 +172,7 @@ export function dryingCourse(spec: DryingSpec): Course {
     kept.shrunk.push(meanOver(field, shrunkAt))
   }
   const ends: number[] = []
+  const profiles: Profile[] = []
   let day = 0
   let lost = 0
   let turn = 0
@@ -192,8 +196,9 @@ export function dryingCourse(spec: DryingSpec): Course {
       keep(day)
     }
     ends.push(day)
+    profiles.push(profileOf(field))
   }
-  return { ...kept, ends, lost: (4 * lost) / (breadth * depth), profile: profileOf(field) }
+  return { ...kept, ends, lost: (4 * lost) / (breadth * depth), profiles }
 }
 
 type Kept = 'days' | 'mean' | 'shell' | 'core' | 'shrunk'

@@ -81,6 +81,18 @@ describe('what is still to come', () => {
       0.05
     )
   })
+  it('across the timber at each moment: even at the saw, drier at the face than in the middle while it dries', () => {
+    const clock = run()
+    const [felled, ...later] = clock.milestones
+    expect(new Set(felled?.profile.map((p) => p.moisture)).size).toBe(1)
+    for (const { profile, mean, shell } of later) {
+      const [face, middle] = [profile[0], profile.at(-1)]
+      expect(face?.moisture).toBeLessThan(middle?.moisture ?? 0)
+      expect(middle?.from).toBeGreaterThan(90)
+      expect(mean).toBeGreaterThan(face?.moisture ?? 1)
+      expect(shell).toBeGreaterThanOrEqual(face?.moisture ?? 1)
+    }
+  })
   it('the longer in the yard the less is left for the frame', () => {
     const left = (yardWeeks: number) => moment(run({ seasoning: 'air', yardWeeks }), 'raised').toCome
     expect(left(26)).toBeGreaterThan(left(52))

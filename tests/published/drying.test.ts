@@ -72,7 +72,7 @@ describe('oak beams in the yard (trade page, seen)', () => {
     (size, month) => {
       const stage = yardOf(woodOf('white-oak'), 730)
       const beam = course('white-oak', size * INCH, size * INCH, greenOf(woodOf('white-oak')), mid(month), stage)
-      const face = beam.profile[0]
+      const face = beam.profiles.at(-1)?.[0]
       expect(face?.from).toBeLessThan(10)
       expect(face?.moisture).toBeGreaterThan(0.17)
       expect(face?.moisture).toBeLessThan(0.25)
