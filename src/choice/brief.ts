@@ -73,6 +73,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
         moisture: lead.figures.moistureDelivered
       })
     : sentence('Nothing in this shop does the job as you have put it.')
+  const clock = clockSection(shown, c)
   const favours = (lead?.reasons ?? []).filter((r) => r.effect === 'favour').map((r) => r.says)
   return {
     version: 1,
@@ -102,9 +103,9 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     options: carried.order.map((j) => judgementOf(j, c)),
     weights: Object.fromEntries(CRITERIA.map((id) => [id, weights[id]])) as Brief['weights'],
     sizes: sizesSection(c, leader),
-    movement: movementSection(shownReport, shown, c),
+    movement: movementSection(shownReport, shown, c, clock),
     climate: climateSection(c),
-    clock: clockSection(shown, c),
+    clock,
     durability: durabilitySection(lead, c),
     finish: finishSection(shown, c),
     cost: lead

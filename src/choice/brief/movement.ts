@@ -6,6 +6,7 @@ import { type Heart, logDiameterNeeded } from '../../wood/section'
 import { changeBetween } from '../../wood/shrinkage'
 import { swingDepth } from '../../wood/swing'
 import { cornerOff, twistOf } from '../../wood/twist'
+import type { ClockReport } from '../clock-report'
 import { limit } from '../facts'
 import { diffusivityFigure } from '../figures'
 import type { Judged } from '../judge'
@@ -97,8 +98,27 @@ function twistSays(judged: Judged, c: Context): Sentence[] {
   ]
 }
 
+/** When it shows, from the drying clock. */
+function whenSays({ curve: { half, most } }: ClockReport, { reference }: Context): Sentence[] {
+  const time = (days: number) => quantity('weeks', days / 7, computed(reference, 'shows'))
+  if (half === null) return []
+  return [
+    sentence(
+      most === null
+        ? 'It shows slowly: half of it within {half} of the raising, the last of it years later.'
+        : 'Half of it shows within {half} of the raising, nine tenths within {most}.',
+      { half: time(half), ...(most === null ? {} : { most: time(most) }) }
+    )
+  ]
+}
+
 /** What is left to shrink, what opens and what hides it. */
-export function movementSection(report: OptionReport, judged: Judged, c: Context): Brief['movement'] {
+export function movementSection(
+  report: OptionReport,
+  judged: Judged,
+  c: Context,
+  clock: ClockReport
+): Brief['movement'] {
   const f = report.figures
   const drier = judged.facts.gap > 0.4
   return {
@@ -128,6 +148,7 @@ export function movementSection(report: OptionReport, judged: Judged, c: Context
             { checks: f.checkOpening }
           )
         : sentence('Free of heart centre it should show only fine surface checks.', undefined, [PRACTICE], 'practice'),
+      ...(drier ? whenSays(clock, c) : []),
       ...twistSays(judged, c),
       sentence(
         'Once settled, a shoulder still opens and closes by {swing} through the year: a season reaches only the outer {reach} of a big timber.',
