@@ -2,8 +2,7 @@
 import type { Reference } from '../data/reference'
 import { INCH } from '../data/units'
 import type { Exposure } from '../wood/service'
-import { type ClockJob, HEATINGS, type Heating } from './clock'
-import type { Seasoning } from './types'
+import { type ClockJob, HEATINGS, type Heating, SEASONINGS } from './clock-types'
 
 /** A clock as asked for: ids, mm, weeks, and the month of felling, 1 to 12. */
 export interface ClockAsked {
@@ -36,7 +35,6 @@ export const CLOCK_RANGES = {
 } as const satisfies Partial<Record<keyof ClockAsked, readonly [number, number]>>
 
 const EXPOSURES: readonly Exposure[] = ['heated', 'unheated', 'roofed', 'weather']
-const SEASONINGS: readonly Seasoning[] = ['green', 'air', 'kiln', 'rfv']
 
 const MONTH = 365.25 / 12
 

@@ -1,28 +1,10 @@
 /** The drying clock in words and figures that open: what a page or a brief shows of one timber. */
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
-import { type Clock, type ClockJob, clockOf, type Milestone, type Moment, monthOf } from './clock'
+import { clockOf, monthOf } from './clock'
+import type { Clock, ClockJob, ClockLine, ClockReport, Milestone, Moment } from './clock-types'
 import { MONTHS } from './months'
 import { computed, quantity, sentence } from './say'
-
-export interface ClockLine {
-  readonly id: Moment
-  readonly label: string
-  /** Month by name. */
-  readonly month: string
-  /** From felling. */
-  readonly after: Quantity
-  readonly mean: Quantity
-  readonly shell: Quantity
-  readonly core: Quantity
-  readonly toCome: Quantity
-}
-
-export interface ClockReport {
-  readonly curve: Clock
-  readonly lines: readonly ClockLine[]
-  readonly says: readonly Sentence[]
-}
 
 const WEEK = 7
 const OUT_OF: Readonly<Record<ClockJob['seasoning'], string>> = {

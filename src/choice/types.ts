@@ -1,7 +1,7 @@
 /** The words of the choice: answers, options, reasons, and the Brief. Plain data in, plain data out. */
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Details } from '../wood/decay'
-import type { ClockReport } from './clock-report'
+import type { ClockReport, Seasoning } from './clock-types'
 
 export const UNSURE = 'unsure'
 /** A single answer: a choice id, several ids in order, a number in SI, a section [shorter, longer] in mm, or not sure. */
@@ -9,7 +9,7 @@ export type Answer = string | number | readonly string[] | readonly [number, num
 export type Answers = Readonly<Record<string, Answer>>
 
 export type Heart = 'boxed' | 'free'
-export type Seasoning = 'green' | 'air' | 'kiln' | 'rfv'
+export type { Seasoning }
 export interface Option {
   /** `species/heart/seasoning` */
   readonly id: string

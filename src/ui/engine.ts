@@ -4,7 +4,7 @@
  */
 
 import type { ClockAsked, ClockProblem } from '../choice/clock-door'
-import type { ClockReport } from '../choice/clock-report'
+import type { ClockReport } from '../choice/clock-types'
 import type { Settled } from '../choice/settle'
 import type { Answers, Brief, LogEnd } from '../choice/types'
 import type { Quantity } from '../data/quantity'

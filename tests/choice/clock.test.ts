@@ -2,9 +2,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { makeBrief } from '../../src/choice/brief'
-import { type Clock, type ClockJob, clockOf, monthOf } from '../../src/choice/clock'
+import { clockOf, monthOf } from '../../src/choice/clock'
 import { CLOCK_RANGES, type ClockAsked, readClock } from '../../src/choice/clock-door'
 import { clockReport } from '../../src/choice/clock-report'
+import type { Clock, ClockJob } from '../../src/choice/clock-types'
 import { INCH } from '../../src/data/units'
 import { reference, sheet } from '../reference'
 
