@@ -16,6 +16,7 @@ export const content: Content = {
   seasonings: one(import.meta.glob('../../content/seasonings.json', { eager: true, import: 'default' })),
   drying: one(import.meta.glob('../../content/drying.json', { eager: true, import: 'default' })),
   loads: one(import.meta.glob('../../content/loads.json', { eager: true, import: 'default' })),
+  joints: one(import.meta.glob('../../content/joints.json', { eager: true, import: 'default' })),
   finishes: one(import.meta.glob('../../content/finishes.json', { eager: true, import: 'default' })),
   unsure: one(import.meta.glob('../../content/unsure.json', { eager: true, import: 'default' })),
   indoor: one(import.meta.glob('../../content/indoor.json', { eager: true, import: 'default' }))

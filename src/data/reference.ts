@@ -9,6 +9,8 @@ import {
   finishesSchema,
   formulasSchema,
   indoorSchema,
+  type JointsContent,
+  jointsSchema,
   limitsSchema,
   loadsSchema,
   type Mark,
@@ -119,6 +121,8 @@ export interface DesignRow {
   readonly compression: number
   readonly elasticity: number
   readonly elasticityMin: number
+  /** Oven-dry specific gravity, for pegs and dowels; null where the table has none. */
+  readonly gravity: number | null
   readonly wetIncluded: boolean
   readonly origin: Origin
 }
@@ -171,6 +175,7 @@ export interface Reference {
   readonly seasonings: ReadonlyMap<SeasoningContent['id'], SeasoningContent>
   readonly drying: Drying
   readonly loads: Loads
+  readonly joints: JointRules
   readonly finishes: v.InferOutput<typeof finishesSchema>
   readonly unsure: v.InferOutput<typeof unsureSchema>
   readonly room: RoomAir
@@ -206,6 +211,73 @@ export interface Loads {
   readonly deflection: v.InferOutput<typeof loadsSchema>['deflection']
 }
 
+/** A peg's strength, MPa: times its specific gravity to a power, times the timber's to a power. */
+export interface PegStrength {
+  readonly stress: number
+  readonly pegPower: number
+  readonly timberPower: number
+}
+
+/** Peg distances of a row, in peg diameters. */
+export interface DistanceRow {
+  readonly kind: Wood['kind']
+  readonly woods: readonly string[]
+  /** From the peg to the face of the mortised timber that the pull is towards. */
+  readonly edge: number
+  /** From the peg to the end of the tenon. */
+  readonly end: number
+  readonly spacing: number
+  readonly origin: Origin
+}
+
+/** What joints follow; lengths mm, angles radians. */
+export interface JointRules {
+  readonly peg: {
+    /** The usual peg first, then the others, thinner first. */
+    readonly diameters: readonly number[]
+    readonly gravityLeast: number
+    readonly origin: Origin
+  }
+  readonly pegWoods: readonly { readonly wood: string; readonly gravity: number; readonly origin: Origin }[]
+  readonly strength: {
+    readonly bearingAlong: PegStrength
+    readonly bearingAcross: PegStrength
+    readonly bending: PegStrength
+    readonly shear: PegStrength
+    readonly shearDivisor: number
+    readonly origin: Origin
+  }
+  readonly service: { readonly wet: number; readonly origin: Origin }
+  readonly distances: readonly DistanceRow[]
+  /** From a peg to the side of its tenon, in diameters. */
+  readonly tenonSide: { readonly diameters: number; readonly origin: Origin }
+  readonly drawBore: {
+    /** Offset over the peg's diameter. */
+    readonly share: Readonly<Record<Wood['kind'], number>>
+    readonly endDiameters: number
+    readonly origin: Origin
+  }
+  readonly tenon: { readonly leastPegs: number; readonly origin: Origin }
+  readonly housing: {
+    readonly least: number
+    readonly most: number
+    readonly mostShare: number
+    readonly origin: Origin
+  }
+  readonly endGrain: { readonly share: number; readonly origin: Origin }
+  readonly step: {
+    readonly least: number
+    readonly gentle: number
+    readonly gentleShare: number
+    readonly steep: number
+    readonly steepShare: number
+    readonly planeSteps: number
+    readonly origin: Origin
+  }
+  readonly plane: { readonly share: number; readonly origin: Origin }
+  readonly notch: { readonly endShare: number; readonly origin: Origin }
+}
+
 /** Everything in `content/` as read from its files. */
 export interface Content {
   readonly species: readonly unknown[]
@@ -219,6 +291,7 @@ export interface Content {
   readonly seasonings: unknown
   readonly drying: unknown
   readonly loads: unknown
+  readonly joints: unknown
   readonly finishes: unknown
   readonly indoor: unknown
   readonly unsure: unknown
@@ -307,6 +380,7 @@ function toDesignRow(d: DesignValueContent): DesignRow {
     compression: d.compressionPsi * PSI,
     elasticity: d.elasticityPsi * PSI,
     elasticityMin: d.elasticityMinPsi * PSI,
+    gravity: d.specificGravity,
     wetIncluded: d.wetIncluded,
     origin: originOf(d)
   }
@@ -328,6 +402,67 @@ function toDrying({ surface, yards, kiln, stages }: v.InferOutput<typeof dryingS
     kilnOrigin: originOf(kiln),
     stages,
     stagesOrigin: originOf(stages)
+  }
+}
+
+function toJointRules(j: JointsContent): JointRules {
+  const { peg, drawBore, housing, step, strength } = j
+  const degrees = (n: number) => (n * Math.PI) / 180
+  const toStrength = (p: JointsContent['strength']['bending']) => ({
+    stress: p.psi * PSI,
+    pegPower: p.pegPower,
+    timberPower: p.timberPower
+  })
+  const others = peg.diametersIn.filter((d) => d !== peg.usualIn).sort((a, b) => a - b)
+  return {
+    peg: {
+      diameters: [peg.usualIn, ...others].map((d) => d * INCH),
+      gravityLeast: peg.gravityLeast,
+      origin: originOf(peg)
+    },
+    pegWoods: j.pegWoods.map((p) => ({ wood: p.wood, gravity: p.gravity, origin: originOf(p) })),
+    strength: {
+      bearingAlong: toStrength(strength.bearingAlong),
+      bearingAcross: toStrength(strength.bearingAcross),
+      bending: toStrength(strength.bending),
+      shear: toStrength(strength.shear),
+      shearDivisor: strength.shearDivisor,
+      origin: originOf(strength)
+    },
+    service: { wet: j.service.wet, origin: originOf(j.service) },
+    distances: j.distances.map(({ kind, woods, edge, end, spacing, ...from }) => ({
+      kind,
+      woods,
+      edge,
+      end,
+      spacing,
+      origin: originOf(from)
+    })),
+    tenonSide: { diameters: j.tenonSide.diameters, origin: originOf(j.tenonSide) },
+    drawBore: {
+      share: { softwood: drawBore.softwoodIn / drawBore.pegIn, hardwood: drawBore.hardwoodIn / drawBore.pegIn },
+      endDiameters: drawBore.endDiameters,
+      origin: originOf(drawBore)
+    },
+    tenon: { leastPegs: j.tenon.leastPegs, origin: originOf(j.tenon) },
+    housing: {
+      least: housing.leastIn * INCH,
+      most: housing.mostIn * INCH,
+      mostShare: housing.mostShare,
+      origin: originOf(housing)
+    },
+    endGrain: { share: j.endGrain.share, origin: originOf(j.endGrain) },
+    step: {
+      least: step.leastIn * INCH,
+      gentle: degrees(step.gentleDegrees),
+      gentleShare: step.gentleShare,
+      steep: degrees(step.steepDegrees),
+      steepShare: step.steepShare,
+      planeSteps: step.planeSteps,
+      origin: originOf(step)
+    },
+    plane: { share: j.plane.share, origin: originOf(j.plane) },
+    notch: { endShare: j.notch.endShare, origin: originOf(j.notch) }
   }
 }
 
@@ -380,6 +515,7 @@ export function buildReference(content: Content): Reference {
     seasonings: byId(v.parse(seasoningsSchema, content.seasonings)),
     drying: toDrying(drying),
     loads: { dead: pressures(loads.dead), live: pressures(loads.live), snow: loads.snow, deflection: loads.deflection },
+    joints: toJointRules(v.parse(jointsSchema, content.joints)),
     finishes: v.parse(finishesSchema, content.finishes),
     unsure: v.parse(unsureSchema, content.unsure),
     room: {

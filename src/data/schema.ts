@@ -323,6 +323,76 @@ export const loadsSchema = v.strictObject({
   deflection: v.array(v.strictObject({ id: key, liveRatio: positive, totalRatio: positive, ...origin }))
 })
 
+const share = v.pipe(v.number(), v.gtValue(0), v.maxValue(1))
+/** Strength of a peg: psi, times its specific gravity to a power, times the timber's to a power. */
+const pegStrength = v.strictObject({ psi: positive, pegPower: nonNegative, timberPower: nonNegative })
+/** What a joint follows: pegs and their distances in diameters, housings, the rafter's step. */
+export const jointsSchema = v.strictObject({
+  peg: v.pipe(
+    v.strictObject({
+      usualIn: positive,
+      diametersIn: v.pipe(v.array(positive), v.nonEmpty()),
+      gravityLeast: positive,
+      ...origin
+    }),
+    v.check((p) => p.diametersIn.includes(p.usualIn), 'the usual peg is one of those offered')
+  ),
+  pegWoods: v.pipe(v.array(v.strictObject({ wood: key, gravity: positive, ...origin })), v.nonEmpty()),
+  strength: v.strictObject({
+    bearingAlong: pegStrength,
+    bearingAcross: pegStrength,
+    bending: pegStrength,
+    shear: pegStrength,
+    shearDivisor: positive,
+    ...origin
+  }),
+  service: v.strictObject({ wet: share, ...origin }),
+  distances: v.pipe(
+    v.array(
+      v.strictObject({
+        id: key,
+        kind: v.picklist(['softwood', 'hardwood']),
+        woods: v.pipe(v.array(key), v.nonEmpty()),
+        edge: positive,
+        end: positive,
+        spacing: positive,
+        ...origin
+      })
+    ),
+    v.check((rows) => new Set(rows.map((r) => r.kind)).size === 2, 'a row for softwoods and one for hardwoods needed'),
+    v.check((rows) => {
+      const woods = rows.flatMap((r) => r.woods)
+      return new Set(woods).size === woods.length
+    }, 'a wood in two rows')
+  ),
+  tenonSide: v.strictObject({ diameters: positive, ...origin }),
+  drawBore: v.strictObject({
+    pegIn: positive,
+    softwoodIn: positive,
+    hardwoodIn: positive,
+    endDiameters: positive,
+    ...origin
+  }),
+  tenon: v.strictObject({ leastPegs: v.pipe(v.number(), v.integer(), v.minValue(1)), ...origin }),
+  housing: v.strictObject({ leastIn: positive, mostIn: positive, mostShare: share, ...origin }),
+  endGrain: v.strictObject({ share, ...origin }),
+  step: v.pipe(
+    v.strictObject({
+      leastIn: positive,
+      gentleDegrees: positive,
+      gentleShare: share,
+      steepDegrees: positive,
+      steepShare: share,
+      planeSteps: positive,
+      ...origin
+    }),
+    v.check((s) => s.gentleDegrees < s.steepDegrees && s.steepShare <= s.gentleShare, 'steeper takes a shallower step')
+  ),
+  plane: v.strictObject({ share, ...origin }),
+  notch: v.strictObject({ endShare: share, ...origin })
+})
+export type JointsContent = v.InferOutput<typeof jointsSchema>
+
 export const finishesSchema = v.array(
   v.strictObject({
     id: v.picklist(['grey', 'clear', 'pale', 'mid', 'dark', 'painted']),
