@@ -2,22 +2,7 @@
 import type { Reference } from '../data/reference'
 import { INCH } from '../data/units'
 import type { Exposure } from '../wood/service'
-import { type ClockJob, HEATINGS, type Heating, SEASONINGS } from './clock-types'
-
-/** A clock as asked for: ids, mm, weeks, and the month of felling, 1 to 12. */
-export interface ClockAsked {
-  readonly wood: string
-  readonly breadth: number
-  readonly depth: number
-  readonly place: string
-  readonly exposure: string
-  readonly seasoning: string
-  readonly felledMonth: number
-  readonly yardWeeks: number
-  readonly kilnWeeks: number
-  readonly shopWeeks: number
-  readonly heating: string
-}
+import { type ClockAsked, type ClockJob, HEATINGS, type Heating, SEASONINGS } from './clock-types'
 
 /** A field that is refused: not known by that name, or outside `CLOCK_RANGES`. The page says it in its own units. */
 export interface ClockProblem {

@@ -2,7 +2,7 @@
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
 import { clockOf, monthOf } from './clock'
-import type { Clock, ClockJob, ClockLine, ClockReport, Milestone, Moment } from './clock-types'
+import type { Clock, ClockAsked, ClockJob, ClockLine, ClockReport, Milestone, Moment } from './clock-types'
 import { MONTHS } from './months'
 import { computed, quantity, sentence } from './say'
 
@@ -42,14 +42,16 @@ const inputsOf = (job: ClockJob, reference: Reference): Record<string, Quantity>
 
 function lineOf(m: Milestone, job: ClockJob, reference: Reference): ClockLine {
   const origin = computed(reference, 'clock', inputsOf(job, reference))
+  // What is equal is to read equal: sums differ in their last digits, and 65 % is rounded to tens on either side.
+  const moisture = (share: number) => quantity('moisture', Number(share.toFixed(6)), origin)
   return {
     id: m.id,
     label: labelOf(m, job, reference.drying.stages.shownYears),
     month: monthName(m.month),
     after: quantity('weeks', m.day / WEEK, computed(reference, 'clock')),
-    mean: quantity('moisture', m.mean, origin, { low: Math.min(m.low, m.mean), high: Math.max(m.high, m.mean) }),
-    shell: quantity('moisture', m.shell, origin),
-    core: quantity('moisture', m.core, origin),
+    mean: { ...moisture(m.mean), low: Math.min(m.low, m.mean), high: Math.max(m.high, m.mean) },
+    shell: moisture(m.shell),
+    core: moisture(m.core),
     toCome: quantity(
       'percent',
       m.toCome,
@@ -119,9 +121,27 @@ function saysOf(curve: Clock, lines: readonly ClockLine[], job: ClockJob, refere
   return says
 }
 
+/** A job as it would be asked for. Ground contact is asked for as the weather, whose air it has. */
+function askedOf(job: ClockJob, { felledMonth }: Clock): ClockAsked {
+  const { wood, place, section, exposure, seasoning, yardWeeks, kilnWeeks, shopWeeks, heating } = job
+  return {
+    wood: wood.id,
+    breadth: section[0],
+    depth: section[1],
+    place: place.id,
+    exposure: exposure === 'ground' ? 'weather' : exposure,
+    seasoning,
+    felledMonth,
+    yardWeeks,
+    kilnWeeks,
+    shopWeeks,
+    heating
+  }
+}
+
 /** The clock of a job, its moments as lines of figures, and what it comes to in sentences. */
 export function clockReport(job: ClockJob, reference: Reference): ClockReport {
   const curve = clockOf(job, reference)
   const lines = curve.milestones.map((m) => lineOf(m, job, reference))
-  return { curve, lines, says: saysOf(curve, lines, job, reference) }
+  return { asked: askedOf(job, curve), curve, lines, says: saysOf(curve, lines, job, reference) }
 }

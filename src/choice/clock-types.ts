@@ -67,12 +67,29 @@ export interface Clock {
   readonly core: readonly number[]
   /** What the air asks for. */
   readonly air: readonly number[]
+  /** Part of the shrinkage that is still to come, as in a milestone. */
+  readonly toCome: readonly number[]
   readonly milestones: readonly Milestone[]
   /** Days from the raising until half, and nine tenths, of what was then to come is made; null where it takes longer than shown. */
   readonly half: number | null
   readonly most: number | null
   /** The day, from the raising on, when the shell has shrunk furthest ahead of the core, and both their moistures. */
   readonly steepest: { readonly day: number; readonly shell: number; readonly core: number }
+}
+
+/** A clock as asked for: ids, mm, weeks, and the month of felling, 1 to 12. */
+export interface ClockAsked {
+  readonly wood: string
+  readonly breadth: number
+  readonly depth: number
+  readonly place: string
+  readonly exposure: string
+  readonly seasoning: string
+  readonly felledMonth: number
+  readonly yardWeeks: number
+  readonly kilnWeeks: number
+  readonly shopWeeks: number
+  readonly heating: string
 }
 
 export interface ClockLine {
@@ -89,6 +106,8 @@ export interface ClockLine {
 }
 
 export interface ClockReport {
+  /** What was run, as the door reads it: a brief's own timber can be taken elsewhere and tried further. */
+  readonly asked: ClockAsked
   readonly curve: Clock
   readonly lines: readonly ClockLine[]
   readonly says: readonly Sentence[]

@@ -88,6 +88,7 @@ export function clockOf(job: ClockJob, reference: Reference): Clock {
     shell: along(course, course.shell),
     core: along(course, course.core),
     air: airAlong(job, plan, course.ends, days),
+    toCome: days.map(toCome),
     milestones,
     half: madeBy(0.5),
     most: madeBy(0.9),
@@ -100,6 +101,10 @@ function airAlong(job: ClockJob, { stages }: Timed, ends: readonly number[], day
   return days.map((day) => {
     const stage = stages[ends.findIndex((end) => day <= end)] ?? stages.at(-1)
     const equilibrium = stage?.air.equilibrium ?? 0
-    return typeof equilibrium === 'number' ? equilibrium : (equilibrium[monthOf(job.felledDay + day) - 1] ?? 0)
+    if (typeof equilibrium === 'number') return equilibrium
+    // Blended between the middles of months, as the drying itself takes it.
+    const at = (((((job.felledDay + day) / YEAR) * 12 - 0.5) % 12) + 12) % 12
+    const [before, after] = [equilibrium[Math.floor(at)] ?? 0, equilibrium[(Math.floor(at) + 1) % 12] ?? 0]
+    return before + (after - before) * (at % 1)
   })
 }

@@ -3,8 +3,8 @@
  * after it, once, from this site. What comes is the same pure engine that the build and the tests run.
  */
 
-import type { ClockAsked, ClockProblem } from '../choice/clock-door'
-import type { ClockReport } from '../choice/clock-types'
+import type { ClockProblem } from '../choice/clock-door'
+import type { ClockAsked, ClockReport } from '../choice/clock-types'
 import type { Settled } from '../choice/settle'
 import type { Answers, Brief, LogEnd } from '../choice/types'
 import type { Quantity } from '../data/quantity'

@@ -3,10 +3,13 @@
  * the accessibility checks over them. Figures are invented.
  */
 import { type Attributes, type FunctionComponent, h, type VNode } from 'preact'
+import type { Clock, ClockReport } from '../choice/clock-types'
 import { QUESTIONS } from '../choice/questions'
 import type { Answers } from '../choice/types'
+import type { Origin, Quantity } from '../data/quantity'
 import { CostBars, Money, Order, ScoreBars, Timeline } from './pictures/bars'
 import { ClimateStrip, DecayMonths } from './pictures/charts'
+import { DryingClock } from './pictures/DryingClock'
 import { Elevation } from './pictures/Elevation'
 import { Exposure } from './pictures/Exposure'
 import { FrameKinds } from './pictures/FrameKinds'
@@ -33,6 +36,58 @@ const one = <P extends object>(name: string, tells: string, part: (props: P) => 
 const wave = (low: number, high: number, shift = 0) =>
   Array.from({ length: 12 }, (_, i) => low + ((high - low) * (1 - Math.cos(((i - shift) / 12) * 2 * Math.PI))) / 2)
 
+/** A timber that dries evenly from green to a heated room: shell first, core last. */
+function clockExample(): ClockReport {
+  const days = Array.from({ length: 140 }, (_, i) => i * 14)
+  const falls = (years: number, to: number) => days.map((day) => to + (0.6 - to) * Math.exp(-day / (365 * years)))
+  const origin: Origin = { mark: 'placeholder', sources: [] }
+  const moisture = (value: number): Quantity => ({ kind: 'moisture', value, origin })
+  const curve: Clock = {
+    felledMonth: 1,
+    fibreSaturation: 0.3,
+    service: 0.08,
+    days,
+    mean: falls(1, 0.1),
+    low: falls(0.8, 0.09),
+    high: falls(1.3, 0.12),
+    shell: falls(0.3, 0.09),
+    core: falls(1.6, 0.12),
+    air: days.map((day) => 0.09 + 0.02 * Math.sin(day / 58)),
+    toCome: days.map((day) => Math.exp(-day / 700)),
+    milestones: (['felled', 'raised', 'settled'] as const).map((id, i) => {
+      const day = [0, 120, 1946][i] ?? 0
+      return { id, day, month: 1, mean: 0.2, low: 0.2, high: 0.2, shell: 0.2, core: 0.2, toCome: 0.5, profile: [] }
+    }),
+    half: 400,
+    most: null,
+    steepest: { day: 200, shell: 0.1, core: 0.3 }
+  }
+  const lines = curve.milestones.map(({ id, day }) => ({
+    id,
+    label: id === 'settled' ? '5 years on' : id,
+    month: 'January',
+    after: { kind: 'weeks', value: day / 7, origin } as const,
+    mean: moisture(0.2),
+    shell: moisture(0.2),
+    core: moisture(0.2),
+    toCome: { kind: 'percent', value: 0.5, origin } as const
+  }))
+  const asked: ClockReport['asked'] = {
+    wood: 'invented',
+    breadth: 203,
+    depth: 203,
+    place: 'nowhere',
+    exposure: 'heated',
+    seasoning: 'green',
+    felledMonth: 1,
+    yardWeeks: 0,
+    kilnWeeks: 1,
+    shopWeeks: 8,
+    heating: 'first-winter'
+  }
+  return { asked, curve, lines, says: [] }
+}
+
 export const EXAMPLES: readonly Example[] = [
   one('FrameKinds, hall', 'which kind of frame is meant', FrameKinds, { chosen: 'room' as const }),
   one('Role, carries', 'a beam that carries against one that is only seen', Role, { role: 'carries' as const }),
@@ -43,6 +98,7 @@ export const EXAMPLES: readonly Example[] = [
     outdoor: wave(0.15, 0.12),
     service: wave(0.055, 0.105)
   }),
+  one('Drying clock', 'how wet it is when, and what is still to come', DryingClock, { report: clockExample() }),
   one('Decay months', 'rot works in the warm months', DecayMonths, {
     months: [0, 0, 0, 2, 5, 9, 11, 10, 6, 2, 0, 0],
     total: 45

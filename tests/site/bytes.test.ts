@@ -51,7 +51,7 @@ function firstView(page: string) {
 }
 
 describe('first view', () => {
-  it.each(['', 'start', 'brief', 'log-end', 'framers', 'sources', 'places'])(
+  it.each(['', 'start', 'brief', 'log-end', 'drying-clock', 'framers', 'sources', 'places'])(
     '/%s is at most 60 KB, 25 KB of it script, with at most two fonts',
     (page) => {
       const view = firstView(page)
@@ -72,7 +72,16 @@ describe('first view', () => {
   })
   if (process.env['REPORT_BYTES']) {
     it('report', () => {
-      for (const page of ['', 'start', 'brief', 'log-end', 'framers', 'sources', 'examples/ridge-hall']) {
+      for (const page of [
+        '',
+        'start',
+        'brief',
+        'log-end',
+        'drying-clock',
+        'framers',
+        'sources',
+        'examples/ridge-hall'
+      ]) {
         const v = firstView(page)
         process.stdout.write(`/${page}: ${(v.total / KB).toFixed(1)} KB, script ${(v.script / KB).toFixed(1)} KB\n`)
       }

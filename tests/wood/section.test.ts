@@ -77,7 +77,8 @@ describe('strain of the faces', () => {
     fc.assert(
       fc.property(side, side, (b, d) => {
         const seat = seatInLog(b, d)
-        expect(seat.tangent).toBe(Math.max(b, d))
+        // Sides that differ in their last digit only may lie either way.
+        expect(seat.tangent).toBeCloseTo(Math.max(b, d), 9)
         expect(2 * Math.hypot(seat.radius + PITH_CLEARANCE, seat.tangent / 2)).toBeCloseTo(
           logDiameterNeeded('free', b, d),
           9

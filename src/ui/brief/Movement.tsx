@@ -1,6 +1,5 @@
-/** How it will move, and how dry it is when it comes and where it lives. */
+/** How it will move. */
 import type { Brief, JointLine } from '../../choice/types'
-import { ClimateStrip } from '../pictures/charts'
 import { JointPicture } from '../pictures/Joint'
 import { LogEndPair } from '../pictures/LogEndPair'
 import { Q } from '../say/Q'
@@ -95,39 +94,6 @@ export function Movement({ brief }: { readonly brief: Brief }) {
       <p class="no-print">
         <a href={href('/log-end/')}>Move a piece across the log yourself</a>
       </p>
-    </Section>
-  )
-}
-
-export function Drying({ brief }: { readonly brief: Brief }) {
-  const figures = brief.lead?.figures
-  const { climate } = brief
-  return (
-    <Section
-      id="drying"
-      title="How dry, and how long that takes"
-      margin={
-        figures && (
-          <Figures
-            of={[
-              [FIGURE_NAMES.moistureDelivered, figures.moistureDelivered],
-              [FIGURE_NAMES.moistureInService, figures.moistureInService],
-              [FIGURE_NAMES.readyWeeks, figures.readyWeeks]
-            ]}
-          />
-        )
-      }
-    >
-      <Paragraphs of={climate.says} />
-      {climate.months.length === 12 && (
-        <figure class="figure brief-figure">
-          <ClimateStrip outdoor={climate.months.map((m) => m.outdoor)} service={climate.months.map((m) => m.service)} />
-          <figcaption>
-            The moisture that wood settles at in {climate.place}, month by month: outdoors under cover, and where your
-            timbers will be.
-          </figcaption>
-        </figure>
-      )}
     </Section>
   )
 }

@@ -1,0 +1,133 @@
+/** The drying clock, to be played with. Drawn at build too, so that picture, table and sentences stand without script. */
+import type { ClockReport } from '../../choice/clock-types'
+import { $units } from '../../stores/units'
+import { useSaved } from '../../stores/use-saved'
+import { Paragraphs } from '../brief/Sentences'
+import { clockScaleWords, DryingClock } from '../pictures/DryingClock'
+import { type Library, LibraryProvider } from '../say/library'
+import { type ClockStore, makeClock } from './bench'
+import { Fields } from './Fields'
+import { Moments } from './Moments'
+import { ClockProvider, useHere, useNames, useView } from './use-clock'
+import { apart, settingWords, type WoodName } from './words'
+
+export interface ClockGiven {
+  readonly report: ClockReport
+  readonly woods: readonly WoodName[]
+  readonly places: readonly { readonly id: string; readonly name: string }[]
+  readonly library: Library
+}
+
+export function ClockBench({ store, woods }: { readonly store: ClockStore; readonly woods: readonly WoodName[] }) {
+  return (
+    <ClockProvider value={{ store, woods }}>
+      <Sheet />
+    </ClockProvider>
+  )
+}
+
+function Sheet() {
+  const { shown, library } = useView()
+  return (
+    <LibraryProvider value={library}>
+      <div class="clock-sheet">
+        <Words />
+        <Picture />
+        <div class="clock-told stack">
+          <Paragraphs of={shown.says} />
+          <p class="note">A preliminary opinion. A moisture meter decides.</p>
+          <Compare />
+        </div>
+        <div class="clock-moments">
+          <Moments of={shown.lines} />
+        </div>
+        <Fields />
+      </div>
+    </LibraryProvider>
+  )
+}
+
+function Picture() {
+  const { shown, kept } = useView()
+  const names = useNames()
+  const system = useSaved($units)
+  const other = kept !== null && kept !== shown ? kept : undefined
+  const name = (s: 'us' | 'si') => (other ? apart(other.asked, shown.asked, names, s) : '')
+  return (
+    <figure class="figure figure--plain clock-figure">
+      <DryingClock
+        report={shown}
+        kept={other && { curve: other.curve, us: `kept: ${name('us')}`, si: `kept: ${name('si')}` }}
+      />
+      <figcaption>
+        <b>{settingWords(shown.asked, names, system)}</b> Tinted: as quick and as slow as the published boards of this
+        wood. Grey: winters. {clockScaleWords(shown)}
+        {other && (
+          <>
+            {' '}
+            <b>Dotted, kept to compare:</b> {settingWords(other.asked, names, system)}
+          </>
+        )}
+      </figcaption>
+    </figure>
+  )
+}
+
+/** One curve can be left in the picture while another setting is tried. */
+function Compare() {
+  const { store } = useHere()
+  const { shown, kept } = useView()
+  return (
+    <p class="row needs-script no-print">
+      <button
+        type="button"
+        class="btn btn--quiet btn--small"
+        aria-disabled={kept === shown ? 'true' : undefined}
+        onClick={store.keep}
+      >
+        {kept === shown ? 'Kept: now change something' : 'Keep this one to compare'}
+      </button>
+      {kept !== null && kept !== shown && (
+        <button type="button" class="btn btn--link" onClick={store.drop}>
+          Take the dotted one away
+        </button>
+      )}
+    </p>
+  )
+}
+
+/** What the page has to say of itself: waiting, failed, a link that did not open, a setting that is refused. */
+function Words() {
+  const { store } = useHere()
+  const { engine, waits, badLink, wrong } = useView()
+  const refused = Object.keys(wrong).length > 0
+  return (
+    <div class="clock-words" role="status">
+      {badLink !== null && (
+        <p class="notice">
+          This link could not be read{badLink !== '' && <>, at “{badLink}”</>}. Shown is the example instead.
+        </p>
+      )}
+      {waits && engine === 'loading' && <p class="notice">Loading the numbers about wood …</p>}
+      {waits && engine === 'failed' && (
+        <div class="notice">
+          <p>The numbers about wood did not load. What you typed is kept.</p>
+          <button type="button" class="btn btn--small" onClick={store.fetch}>
+            Try again
+          </button>
+        </div>
+      )}
+      {refused && (
+        <p class="clock-refused">
+          One field needs another look. The picture shows the last setting that could be drawn.
+        </p>
+      )}
+    </div>
+  )
+}
+
+/** As drawn at build: what wakes later repeats this first render from the same data. */
+export function StillClock({ report, woods, places, library }: ClockGiven) {
+  const still = { load: () => Promise.reject(new Error('still')), address: () => {} }
+  return <ClockBench store={makeClock(report, { places, library }, still)} woods={woods} />
+}
