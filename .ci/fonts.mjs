@@ -9,7 +9,10 @@ const target = join(root, 'src/styles/fonts')
 // The Open Font License wants its text to travel with the fonts.
 const notice = join(root, 'public/fonts')
 
-const ascii = Array.from({ length: 0x7f - 0x20 }, (_, i) => String.fromCharCode(0x20 + i)).join('')
+// Prose has no use for the signs of programs.
+const ascii = Array.from({ length: 0x7f - 0x20 }, (_, i) => String.fromCharCode(0x20 + i))
+  .filter((sign) => !'`^~{}|\\'.includes(sign))
+  .join('')
 // Neither typeface draws ⅛ ⅜ ⅝ ⅞ → ← ≤ ≥ π (nor Barlow ↑ ↓): those come from the fallback. `font-variant-numeric:
 // diagonal-fractions` sets 7/8 as a fraction in both.
 const text = `${ascii}\u00a0–—’‘“”×°±½¼¾⅛⅜⅝⅞²³·…→←↑↓≤≥−′″µπ§©é`

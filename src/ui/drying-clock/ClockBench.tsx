@@ -3,7 +3,8 @@ import type { ClockReport } from '../../choice/clock-types'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
 import { Paragraphs } from '../brief/Sentences'
-import { clockScaleWords, DryingClock } from '../pictures/DryingClock'
+import { AcrossTimber } from '../pictures/AcrossTimber'
+import { clockScaleWords, DryingClock, keyOf } from '../pictures/DryingClock'
 import { type Library, LibraryProvider } from '../say/library'
 import { type ClockStore, makeClock } from './bench'
 import { Fields } from './Fields'
@@ -40,10 +41,26 @@ function Sheet() {
         </div>
         <div class="clock-moments">
           <Moments of={shown.lines} />
+          <Across report={shown} />
         </div>
         <Fields />
       </div>
     </LibraryProvider>
+  )
+}
+
+/** The same moments, across the timber. */
+function Across({ report: { asked, curve, lines } }: { readonly report: ClockReport }) {
+  return (
+    <figure class="figure figure--plain">
+      <AcrossTimber
+        moments={curve.milestones}
+        labels={Object.fromEntries(lines.map((line, i) => [line.id, `${keyOf(i)} ${line.label}`]))}
+        fibreSaturation={curve.fibreSaturation}
+        thickness={Math.min(asked.breadth, asked.depth)}
+      />
+      <figcaption>From face to face through the middle, at each moment.</figcaption>
+    </figure>
   )
 }
 

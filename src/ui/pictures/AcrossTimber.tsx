@@ -1,5 +1,6 @@
 /** Moisture across a timber, face to face, at the moments of its drying clock: the gradient that opens checks. */
 import type { Milestone } from '../../choice/clock-types'
+import { moistureScale } from './clock-scale'
 import { Inch, Pic, T } from './parts'
 
 interface Props {
@@ -38,10 +39,8 @@ export function spread(wanted: readonly number[], apart: number, top: number, lo
 }
 
 export function AcrossTimber({ moments, labels, fibreSaturation, thickness }: Props) {
-  const wettest = Math.max(fibreSaturation * 1.15, ...moments.flatMap((m) => m.profile.map((p) => p.moisture)))
-  const step = wettest > 1 ? 0.5 : wettest > 0.45 ? 0.2 : 0.1
-  const top = Math.ceil(wettest / step) * step
-  const y = (moisture: number) => LOW - (moisture / top) * (LOW - TOP)
+  const wettest = Math.max(...moments.flatMap((m) => m.profile.map((p) => p.moisture)))
+  const { y, ticks, closer, saturation } = moistureScale(wettest, fibreSaturation, TOP, LOW)
   const x = (mm: number) => LEFT + (mm / thickness) * (RIGHT - LEFT)
   const path = ({ profile }: Milestone) => {
     const half = profile.map((p) => [p.from, p.moisture] as const)
@@ -50,22 +49,24 @@ export function AcrossTimber({ moments, labels, fibreSaturation, thickness }: Pr
   }
   const ends = moments.map((m) => y(m.profile[0]?.moisture ?? 0))
   const at = spread(ends, APART, TOP + 4, LOW)
-  const marks = Array.from({ length: Math.round(top / step) + 1 }, (_, i) => i * step)
   const say = moments.map((m) => {
     const percent = (share: number | undefined) => Math.round((share ?? 0) * 100)
     return `${labels[m.id]}: ${percent(m.profile[0]?.moisture)} % at the face, ${percent(m.profile.at(-1)?.moisture)} % in the middle`
   })
   return (
     <Pic says={`Moisture across the timber. ${say.join('; ')}.`} h={176}>
-      {marks.map((m) => (
-        <g key={m}>
-          <line class="rule" x1={LEFT} y1={y(m)} x2={RIGHT} y2={y(m)} />
-          <T x={LEFT - 5} y={y(m) + 4} at="end" size={12}>
-            {Math.round(m * 100)} %
+      {ticks.map((percent) => (
+        <g key={percent}>
+          <line class="rule" x1={LEFT} y1={y(percent / 100)} x2={RIGHT} y2={y(percent / 100)} />
+          <T x={LEFT - 5} y={y(percent / 100) + 4} at="end" size={12}>
+            {percent} %
           </T>
         </g>
       ))}
-      <line class="hid" x1={LEFT} y1={y(fibreSaturation)} x2={RIGHT} y2={y(fibreSaturation)} />
+      {closer !== null && (
+        <path class="cut thin" d={`M${LEFT - 4} ${y(closer / 100) + 3}l8 -3M${LEFT - 4} ${y(closer / 100)}l8 -3`} />
+      )}
+      {saturation && <line class="hid" x1={LEFT} y1={y(fibreSaturation)} x2={RIGHT} y2={y(fibreSaturation)} />}
       {moments.map((m, i) => (
         <g key={m.id}>
           <path class={i === moments.length - 1 ? 'chalk-line' : 'cut thin'} d={path(m)} />
