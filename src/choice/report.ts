@@ -27,7 +27,17 @@ import { capital, computed, quantity, sentence } from './say'
 import type { CheckReport, MemberReport, Option, OptionReport, Reason } from './types'
 
 export const HEART_SAYS = { boxed: 'boxed heart', free: 'free of heart centre' } as const
-const MEMBER_NAMES = { rafter: 'Rafter', tie: 'Tie beam', beam: 'Beam', post: 'Post' } as const
+const MEMBER_NAMES = {
+  rafter: 'Rafter',
+  'upper-rafter': 'Upper rafter',
+  tie: 'Tie beam',
+  'king-post': 'King post',
+  'queen-post': 'Queen post',
+  strut: 'Strut',
+  'straining-beam': 'Straining beam',
+  beam: 'Beam',
+  post: 'Post'
+} as const
 
 /** "kiln-dried to about {moisture}", "green" */
 export function seasoningWords(option: Option, short: string): string {

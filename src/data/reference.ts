@@ -203,10 +203,20 @@ export interface Drying {
   readonly stagesOrigin: Origin
 }
 
+export interface Layer {
+  readonly about: string
+  readonly pressure: number
+  /** Snow slides off it where nothing stops it. */
+  readonly slippery: boolean
+  readonly origin: Origin
+}
+
 export interface Loads {
   /** Pa, by id. */
   readonly dead: ReadonlyMap<string, { readonly about: string; readonly pressure: number; readonly origin: Origin }>
   readonly live: ReadonlyMap<string, { readonly about: string; readonly pressure: number; readonly origin: Origin }>
+  /** What a build-up is made of, Pa, by id. */
+  readonly layers: ReadonlyMap<string, Layer>
   readonly snow: v.InferOutput<typeof loadsSchema>['snow']
   readonly deflection: v.InferOutput<typeof loadsSchema>['deflection']
 }
@@ -494,7 +504,7 @@ export function buildReference(content: Content): Reference {
   const loads = v.parse(loadsSchema, content.loads)
   const indoor = v.parse(indoorSchema, content.indoor)
   const drying = v.parse(dryingSchema, content.drying)
-  const pressures = (items: typeof loads.dead) =>
+  const pressures = (items: typeof loads.live) =>
     new Map(items.map((l) => [l.id, { about: l.about, pressure: l.psf * PSF, origin: originOf(l) }]))
   return {
     woods: byId(species.map((s) => toWood(s, drying.factors[s.id]))),
@@ -514,7 +524,18 @@ export function buildReference(content: Content): Reference {
     decay: v.parse(decaySchema, content.decay),
     seasonings: byId(v.parse(seasoningsSchema, content.seasonings)),
     drying: toDrying(drying),
-    loads: { dead: pressures(loads.dead), live: pressures(loads.live), snow: loads.snow, deflection: loads.deflection },
+    loads: {
+      dead: pressures(loads.dead),
+      live: pressures(loads.live),
+      layers: new Map(
+        loads.layers.map((l) => [
+          l.id,
+          { about: l.about, pressure: l.psf * PSF, slippery: l.slippery === true, origin: originOf(l) }
+        ])
+      ),
+      snow: loads.snow,
+      deflection: loads.deflection
+    },
     joints: toJointRules(v.parse(jointsSchema, content.joints)),
     finishes: v.parse(finishesSchema, content.finishes),
     unsure: v.parse(unsureSchema, content.unsure),

@@ -311,13 +311,48 @@ export const dryingSchema = v.strictObject({
 })
 
 export const loadsSchema = v.strictObject({
-  dead: v.array(v.strictObject({ id: key, about: text, psf: positive, ...origin })),
+  /** `layers` sum to the total; `roundedUpPsf` is what a stated rounding adds. */
+  dead: v.array(
+    v.strictObject({
+      id: key,
+      about: text,
+      psf: positive,
+      layers: v.pipe(v.array(key), v.nonEmpty()),
+      roundedUpPsf: v.optional(positive),
+      ...origin
+    })
+  ),
+  /** What a roof or floor is built of; `slippery` roofing lets snow slide where nothing stops it. */
+  layers: v.array(
+    v.strictObject({ id: key, about: text, psf: positive, slippery: v.optional(v.boolean()), ...origin })
+  ),
   live: v.array(v.strictObject({ id: key, about: text, psf: positive, ...origin })),
   snow: v.strictObject({
     flatRoofFactor: positive,
     exposureFactor: positive,
     thermalHeated: positive,
     thermalUnheated: positive,
+    slope: v.strictObject({
+      noneLeftDegrees: positive,
+      rows: v.pipe(
+        v.array(v.strictObject({ thermalUpTo: positive, slipperyDegrees: positive, otherDegrees: positive })),
+        v.nonEmpty()
+      ),
+      ...origin
+    }),
+    oneSided: v.strictObject({
+      fromInTwelve: positive,
+      toInTwelve: positive,
+      narrowFt: positive,
+      windwardShare: nonNegative,
+      driftFactor: positive,
+      driftAddsPsf: positive,
+      driftLessFt: positive,
+      densityFactor: positive,
+      densityBasePcf: positive,
+      densityMostPcf: positive,
+      ...origin
+    }),
     ...origin
   }),
   deflection: v.array(v.strictObject({ id: key, liveRatio: positive, totalRatio: positive, ...origin }))

@@ -5,6 +5,8 @@ export const FOOT = 304.8
 export const PSI = 0.006894757293168
 /** lb/ft2 to Pa. */
 export const PSF = 47.88025898033584
+/** lb of force to N. */
+export const POUND_FORCE = 4.4482216152605
 /** lb to kg. */
 export const POUND = 0.45359237
 /** Board foot (144 in3) to m3. */

@@ -9,6 +9,7 @@ export interface Check {
     | 'deflection-total'
     | 'compression'
     | 'compression-bending'
+    | 'tension'
     | 'tension-bending'
     | 'slenderness'
   readonly kind: Extract<QuantityKind, 'stress' | 'gap' | 'ratio'>

@@ -31,6 +31,17 @@ export function effectiveLengthUniform(unsupported: number, depth: number): numb
 }
 
 /**
+ * Effective length for lateral stability where loads stand at points: all at mid-span, or anywhere. Source: nds, Table 3.3.3.
+ * @param unsupported distance between points held sideways, mm
+ */
+export function effectiveLengthPoints(unsupported: number, depth: number, central: boolean): number {
+  const slender = unsupported / depth
+  if (central) return slender < 7 ? 1.8 * unsupported : 1.37 * unsupported + 3 * depth
+  if (slender < 7) return 2.06 * unsupported
+  return slender <= 14.3 ? 1.63 * unsupported + 3 * depth : 1.84 * unsupported
+}
+
+/**
  * Beam stability factor C_L. Source: nds, 3.3.3 (eq. 3.3-6). 1 where depth does not exceed breadth.
  * @param effectiveLength le, mm
  * @param bendingStar reference bending times all factors but C_L, MPa

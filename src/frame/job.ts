@@ -6,12 +6,16 @@ import { checkPost } from './column'
 import { lineLoad } from './loads'
 import { type Sized, smallestSection } from './sizing'
 import { checkRafter, checkTie, kingPostForces } from './truss'
+import type { PartId } from './truss-forces'
+import { piecesOf, sizeTruss, stickLength } from './truss-size'
 import type { DesignValues, Section } from './values'
 
 export type Carries = 'truss' | 'beam' | 'floor'
 
 export interface FrameJob {
   readonly carries: Carries
+  /** Which truss; a king post without struts where nothing is said. */
+  readonly form?: 'king' | 'king-struts'
   readonly span: number
   readonly spacing: number
   /** Rise over run of the roof; 0 under a floor. */
@@ -37,7 +41,7 @@ export interface FrameJob {
   readonly density: number
 }
 
-export type MemberId = 'rafter' | 'tie' | 'beam' | 'post'
+export type MemberId = 'beam' | 'post' | PartId
 export interface Member {
   readonly id: MemberId
   /** Length of one stick, mm, and how many there are in a frame line. */
@@ -66,6 +70,7 @@ type Values = (section: Section) => DesignValues | null
 
 function trussMembers(job: FrameJob, series: readonly Section[], valuesFor: Values, settled: boolean): Member[] {
   const { dead, variable } = mainLineLoads(job)
+  if (job.form && job.form !== 'king') return formMembers(job, job.form, series, valuesFor, settled)
   const along = Math.hypot(1, job.slope)
   const truss = (s: Section) => ({
     ...job,
@@ -101,6 +106,44 @@ function trussMembers(job: FrameJob, series: readonly Section[], valuesFor: Valu
       bearing: null
     }
   ]
+}
+
+/** A truss with struts. Snow lies evenly on it, as on the king post without. */
+function formMembers(
+  job: FrameJob,
+  form: 'king-struts',
+  series: readonly Section[],
+  valuesFor: Values,
+  settled: boolean
+): Member[] {
+  const { dead, variable } = mainLineLoads(job)
+  const shape = { span: job.span, pitch: job.slope, queenAt: 0 }
+  const parts = sizeTruss(
+    {
+      ...job,
+      form,
+      shape,
+      dead,
+      tieDead: 0,
+      roof: variable,
+      floor: [],
+      oneSided: null,
+      unseasonedOrWet: job.unseasoned || job.wet,
+      floorLiveRatio: job.liveRatio,
+      floorTotalRatio: job.totalRatio,
+      tieLeastDepth: settled ? 0 : job.tieLeastDepth
+    },
+    series,
+    valuesFor
+  )
+  return parts.map(({ id, sized, push, pull }) => ({
+    id,
+    length: stickLength(id, form, { ...job, ...shape }),
+    pieces: piecesOf(id),
+    sized,
+    force: sized.section ? Math.max(push, -pull) : null,
+    bearing: null
+  }))
 }
 
 function beamMember(job: FrameJob, series: readonly Section[], valuesFor: Values): Member {

@@ -64,7 +64,7 @@ export interface KingPostTruss {
 }
 
 /** Ratio that stands for a section pushed past buckling, where the formula has no meaning. */
-const BUCKLED = 99
+export const BUCKLED = 99
 
 /**
  * Compression with bending about the strong axis: (fc/F'c)^2 + fb/(F'b (1 - fc/FcE)), at most 1 passes.

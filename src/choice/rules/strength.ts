@@ -12,6 +12,7 @@ export const CHECK_NAMES: Readonly<Record<string, string>> = {
   'deflection-total': 'sag with creep',
   compression: 'compression',
   slenderness: 'slenderness',
+  tension: 'pull',
   'compression-bending': 'push and bending together',
   'tension-bending': 'pull and bending together'
 }

@@ -1,0 +1,150 @@
+/** The timbers of a truss checked one by one under every combination, the snow even and on one side. N, mm, MPa. */
+import { checkPulled, checkPushed } from './along'
+import { momentOfInertia, uniformDeflection } from './beam'
+import { combinations, type Variable } from './cases'
+import { type Check, check } from './check'
+import { creepFactor, type Duration, loadDurationFactor } from './factors'
+import type { OneSided } from './loads'
+import { type Part, type PartId, type TrussForm, type TrussLoad, type TrussShape, trussParts } from './truss-forces'
+import type { DesignValues, Section } from './values'
+
+export interface TrussJob {
+  readonly form: TrussForm
+  readonly shape: TrussShape
+  /** What lies on the roof for good, N/mm on plan, without the truss itself. */
+  readonly dead: number
+  /** What lies on the tie for good, N/mm, without itself. */
+  readonly tieDead: number
+  /** Loads on the roof and on the tie, N/mm. */
+  readonly roof: readonly Variable[]
+  readonly floor: readonly Variable[]
+  /** Snow that lies on one side, N/mm; null where none is asked. */
+  readonly oneSided: OneSided | null
+  readonly wet: boolean
+  readonly unseasonedOrWet: boolean
+  readonly liveRatio: number
+  readonly totalRatio: number
+  /** The same of a tie with a floor on it. */
+  readonly floorLiveRatio: number
+  readonly floorTotalRatio: number
+  readonly mortise: number
+}
+
+/** Own weights, N/mm: of a rafter on plan with its share of the posts and struts, of the tie, and of the straining beam. */
+export interface OwnLoads {
+  readonly roof: number
+  readonly tie: number
+  readonly straining: number
+}
+
+export interface LoadState extends TrussLoad {
+  readonly duration: Duration
+  readonly oneSided: boolean
+}
+
+/** Every state of load of a truss. Source: asce-7, 2.4.1 and 7.6.1. */
+export function loadStates(job: TrussJob, own: OwnLoads): LoadState[] {
+  const dead = job.dead + own.roof
+  return combinations(job.roof, job.floor).flatMap((c) => {
+    const tie = job.tieDead + own.tie + c.share * (c.floor?.load ?? 0)
+    const whole = dead + c.share * (c.roof?.load ?? 0)
+    const state = (left: number, right: number, oneSided: boolean): LoadState => ({
+      left,
+      right,
+      tie,
+      duration: c.duration,
+      oneSided
+    })
+    const even = state(whole, whole, false)
+    if (c.roof?.duration !== 'snow' || !job.oneSided) return [even]
+    return [even, state(dead + c.share * job.oneSided.leeward, dead + c.share * job.oneSided.windward, true)]
+  })
+}
+
+/** Length of a part between its joints, mm: of a rafter over a strut, one panel. Source: derived (geometry). */
+export function partLength(id: PartId, form: TrussForm, { span, pitch, queenAt }: TrussShape): number {
+  const along = Math.hypot(1, pitch)
+  const outer = queenAt * span
+  switch (id) {
+    case 'rafter':
+      return (form === 'king' ? span / 2 : form === 'king-struts' ? span / 4 : outer) * along
+    case 'upper-rafter':
+      return (span / 2 - outer) * along
+    case 'strut':
+      return (span / 4) * along
+    case 'king-post':
+      return (span / 2) * pitch
+    case 'queen-post':
+      return outer * pitch
+    case 'straining-beam':
+      return span - 2 * outer
+    case 'tie':
+      return form === 'queen' ? Math.max(outer, span - 2 * outer) : span / 2
+  }
+}
+
+/** The parts of a form, once each, in the order in which they are sized: what is heavy first. */
+export const PARTS: Readonly<Record<TrussForm, readonly PartId[]>> = {
+  king: ['rafter', 'tie', 'king-post'],
+  'king-struts': ['rafter', 'tie', 'king-post', 'strut'],
+  queen: ['rafter', 'upper-rafter', 'tie', 'queen-post', 'straining-beam']
+}
+
+const isRafter = (id: PartId) => id === 'rafter' || id === 'upper-rafter'
+
+function strength(job: TrussJob, part: Part, own: OwnLoads, duration: Duration, section: Section, v: DesignValues) {
+  const length = partLength(part.id, job.form, job.shape)
+  // A straining beam bears itself besides; purlins hold rafters sideways, nothing holds the others.
+  const moment = part.id === 'straining-beam' ? (own.straining * length * length) / 8 : part.moment
+  if (part.push < 0 || part.id === 'tie') return checkPulled(-part.push, moment, duration, job.mortise, section, v)
+  const sideways = isRafter(part.id) ? 0 : length
+  return checkPushed(
+    { push: part.push, moment, length, sideways, duration, wet: job.wet, mortise: job.mortise },
+    section,
+    v
+  )
+}
+
+/** Shear of what is bent, with all the load. Source: nds, 3.4. */
+function shearOf(part: Part, { duration }: LoadState, [b, d]: Section, values: DesignValues): Check[] {
+  if (part.shear === 0) return []
+  return [
+    check('shear', 'stress', (1.5 * part.shear) / (b * d), values.shear * loadDurationFactor(duration), 'nds 3.4')
+  ]
+}
+
+/** Deflection of a rafter between its joints, across the slope, or of a tie under its floor. Source: nds, 3.5.2. */
+function sags(job: TrussJob, id: PartId, own: OwnLoads, section: Section, values: DesignValues): Check[] {
+  const length = partLength(id, job.form, job.shape)
+  const rafter = isRafter(id)
+  if (!rafter && !(id === 'tie' && job.floor.length > 0)) return []
+  const across = rafter ? 1 / (1 + job.shape.pitch ** 2) : 1
+  const sag = (load: number) => uniformDeflection(load * across, length, values.elasticity, momentOfInertia(section))
+  const most = (list: readonly Variable[], other: number) => list.reduce((m, v) => Math.max(m, v.load), other)
+  const live = sag(rafter ? most(job.roof, job.oneSided?.leeward ?? 0) : most(job.floor, 0))
+  const dead = sag(rafter ? job.dead + own.roof : job.tieDead + own.tie)
+  const [liveRatio, totalRatio] = rafter ? [job.liveRatio, job.totalRatio] : [job.floorLiveRatio, job.floorTotalRatio]
+  const total = creepFactor(job.unseasonedOrWet) * dead + live
+  return [
+    check('deflection-live', 'gap', live, length / liveRatio, 'ibc Table 1604.3'),
+    check('deflection-total', 'gap', total, length / totalRatio, 'nds 3.5.2')
+  ]
+}
+
+/** The checks of one part of a truss, the worst state of each kind. Source: nds, 3.5 to 3.9. */
+export function checkPart(job: TrussJob, id: PartId, own: OwnLoads, section: Section, values: DesignValues): Check[] {
+  const found = new Map<Check['id'], Check>()
+  for (const state of loadStates(job, own)) {
+    for (const part of trussParts(job.form, job.shape, state)) {
+      if (part.id !== id) continue
+      for (const next of [
+        strength(job, part, own, state.duration, section, values),
+        ...shearOf(part, state, section, values)
+      ]) {
+        const last = found.get(next.id)
+        if (!last || next.ratio > last.ratio) found.set(next.id, next)
+      }
+    }
+  }
+  return [...found.values(), ...sags(job, id, own, section, values)]
+}

@@ -1,0 +1,105 @@
+/** A whole truss sized part by part, each with its own weight and that of the others. N, mm, MPa. */
+import { GRAVITY } from '../data/units'
+import { type Sized, smallestSection } from './sizing'
+import { type PartId, type TrussForm, type TrussShape, trussParts } from './truss-forces'
+import { checkPart, loadStates, type OwnLoads, PARTS, partLength, type TrussJob } from './truss-parts'
+import type { DesignValues, Section } from './values'
+
+export interface TrussTimbers extends TrussJob {
+  /** Timber with its water, kg/m3. */
+  readonly density: number
+  /** Least depth of a tie, mm. */
+  readonly tieLeastDepth: number
+}
+
+export interface SizedPart {
+  readonly id: PartId
+  readonly sized: Sized
+  /** The checks of any section in this part's place, all others as sized. */
+  readonly checksFor: (section: Section, values: DesignValues) => ReturnType<typeof checkPart>
+  /** Sections that the joints of this part allow. */
+  readonly series: readonly Section[]
+  /** Greatest push (above zero) and greatest pull (below zero) along it, N; 0 where there is none. */
+  readonly push: number
+  readonly pull: number
+}
+
+const lineWeight = (s: Section | null, density: number): number => (s ? (density * GRAVITY * s[0] * s[1]) / 1e9 : 0)
+
+/** How many of a part there are in a truss. */
+export const piecesOf = (id: PartId): number => (id === 'tie' || id === 'king-post' || id === 'straining-beam' ? 1 : 2)
+
+/** What a truss adds to its lines: an eave, and what a stick needs beyond its clear length for both ends, mm. */
+interface Ends extends TrussShape {
+  readonly eave: number
+  readonly ends: number
+}
+
+/** Length of a part's stick, mm: half the ends' allowance for joints, the tie all of it. Source: derived (geometry). */
+export function stickLength(id: PartId, form: TrussForm, shape: Ends): number {
+  const along = Math.hypot(1, shape.pitch)
+  if (id === 'tie') return shape.span + shape.ends
+  if (id === 'rafter')
+    return ((form === 'queen' ? shape.queenAt * shape.span : shape.span / 2) + shape.eave) * along + shape.ends / 2
+  return partLength(id, form, shape) + shape.ends / 2
+}
+
+/** Posts, struts and straining beam hang on the joints above: as an even load of twice their weight all of it gets there. */
+function ownLoads(job: TrussTimbers, sections: ReadonlyMap<PartId, Section>): OwnLoads {
+  const line = (id: PartId) => lineWeight(sections.get(id) ?? null, job.density)
+  const along = Math.hypot(1, job.shape.pitch)
+  const web = PARTS[job.form].filter((id) => id !== 'rafter' && id !== 'upper-rafter' && id !== 'tie')
+  const hanging = web.reduce((n, id) => n + piecesOf(id) * line(id) * partLength(id, job.form, job.shape), 0)
+  return {
+    roof: Math.max(line('rafter'), line('upper-rafter')) * along + (2 * hanging) / job.shape.span,
+    tie: line('tie'),
+    straining: line('straining-beam')
+  }
+}
+
+/**
+ * Size each part with its own weight and the others’, again and again until no section changes: weights only grow, so it
+ * ends. A tie is no thinner than the rafter that steps into it and no shallower than its joints need.
+ * Source: nds, 3.5 to 3.9; derived (statics).
+ */
+export function sizeTruss(
+  job: TrussTimbers,
+  series: readonly Section[],
+  valuesFor: (section: Section) => DesignValues | null
+): SizedPart[] {
+  const sections = new Map<PartId, Section>()
+  let least = 0
+  const seriesOf = (id: PartId) => {
+    if (id !== 'tie') return series
+    // The broadest rafter met on the way: were the bound to fall again, rafter and tie could chase each other for ever.
+    least = Math.max(least, sections.get('rafter')?.[0] ?? 0)
+    return series.filter((s) => s[0] >= least - 0.1 && s[1] >= job.tieLeastDepth - 0.1)
+  }
+  const checksOf = (id: PartId) => (s: Section, v: DesignValues) =>
+    checkPart(job, id, ownLoads(job, new Map(sections).set(id, s)), s, v)
+  const found = new Map<PartId, Sized>()
+  for (let changed = true; changed; ) {
+    changed = false
+    for (const id of PARTS[job.form]) {
+      const sized = smallestSection(seriesOf(id), valuesFor, checksOf(id))
+      // Where none passes the others bear the largest.
+      const section = sized.section ?? seriesOf(id).at(-1) ?? series.at(-1)
+      found.set(id, sized)
+      if (!section || sections.get(id) === section) continue
+      sections.set(id, section)
+      changed = true
+    }
+  }
+  const parts = loadStates(job, ownLoads(job, sections)).flatMap((s) => trussParts(job.form, job.shape, s))
+  return PARTS[job.form].map((id) => {
+    const own = parts.filter((p) => p.id === id).map((p) => p.push)
+    return {
+      id,
+      sized: found.get(id) as Sized,
+      checksFor: checksOf(id),
+      series: seriesOf(id),
+      push: Math.max(0, ...own),
+      pull: Math.min(0, ...own)
+    }
+  })
+}
