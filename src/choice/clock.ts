@@ -3,10 +3,11 @@
  * much of its shrinkage is still to come at each.
  */
 import type { Reference } from '../data/reference'
+import { CELLS } from '../wood/diffusion'
 import { type Course, dryingCourse, onDay, type Profile } from '../wood/drying'
 import { serviceOf, type Timed, timed } from './clock-stages'
 import type { Clock, ClockJob, Milestone, Moment } from './clock-types'
-import { dryingWood } from './yard'
+import { COARSE, dryingWood } from './yard'
 
 const YEAR = 365.25
 const WEEK = 7
@@ -32,7 +33,9 @@ export function clockOf(job: ClockJob, reference: Reference): Clock {
       depth,
       moisture: plan.start,
       startDay: job.felledDay,
-      stages: plan.stages
+      stages: plan.stages,
+      // The band asks for no more than a coarse grid gives.
+      cells: which === 'factor' ? CELLS : COARSE
     })
     return [course, plan]
   }

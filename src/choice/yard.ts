@@ -31,7 +31,7 @@ export const felledDay = ({ drying }: Reference): number => (drying.stages.felle
 const kept = new WeakMap<Reference, Map<string, Course>>()
 const MOST_KEPT = 2000
 /** Enough for one figure of the mean: within half a point of the finest grid, in under half its time. */
-const COARSE = 8
+export const COARSE = 8
 
 /** The course of a section in the yard of the place down to `target`, long enough to read its quickest board off it too. */
 export function yardCourse(
