@@ -109,7 +109,7 @@ function saysOf(curve: Clock, lines: readonly ClockLine[], job: ClockJob, refere
     says.push(
       day > raisedOn
         ? sentence(
-            `The outside has shrunk furthest ahead of the core in ${monthName(monthOf(job.felledDay + day))} ${yearWords(day - raisedOn)}, at {shell} against {core}: that is when checks open.`,
+            `The outside has shrunk furthest ahead of the core in ${monthName(monthOf(job.felledDay + day))} ${yearWords(day - raisedOn)}, at {shell} against {core}: that is when checks stand widest open.`,
             values
           )
         : sentence(

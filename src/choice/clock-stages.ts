@@ -25,13 +25,14 @@ export interface Timed {
   readonly start: number
 }
 
-/** Days from the enclosing to the first heating. */
+/** Days from the enclosing to the first heating: none in the heating season, else until it starts. */
 function waitsForHeat(heating: Heating, enclosed: number, { drying }: Reference): number {
   if (heating === 'at-once') return 0
-  const autumn = ((drying.stages.heatingMonth - 1) * YEAR) / 12
-  const wait = (((autumn - enclosed) % YEAR) + YEAR) % YEAR
-  // Enclosed in winter: the heating goes on then.
-  const soon = wait > YEAR / 2 ? 0 : wait
+  const { heatingMonth, heatingEndsMonth } = drying.stages
+  const untilMonth = (month: number) => (((((month - 1) * YEAR) / 12 - enclosed) % YEAR) + YEAR) % YEAR
+  const untilStart = untilMonth(heatingMonth)
+  // In the season, its end comes before its next start.
+  const soon = untilMonth(heatingEndsMonth) < untilStart ? 0 : untilStart
   return heating === 'next-year' ? soon + YEAR : soon
 }
 

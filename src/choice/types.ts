@@ -2,6 +2,7 @@
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Details } from '../wood/decay'
 import type { ClockReport, Seasoning } from './clock-types'
+import type { JoineryLine } from './joinery-says'
 
 export const UNSURE = 'unsure'
 /** A single answer: a choice id, several ids in order, a number in SI, a section [shorter, longer] in mm, or not sure. */
@@ -193,7 +194,12 @@ export interface Brief {
   /** Every option of the shop, judged, in the order of merit; a ruled-out option keeps all its reasons. */
   readonly options: readonly Judgement[]
   readonly weights: Readonly<Record<Criterion, number>>
-  readonly sizes: { readonly demanded: boolean; readonly says: readonly Sentence[] }
+  readonly sizes: {
+    readonly demanded: boolean
+    readonly says: readonly Sentence[]
+    /** Joints of the leading option’s frame. */
+    readonly joinery: readonly JoineryLine[]
+  }
   readonly movement: {
     readonly says: readonly Sentence[]
     readonly logEnds: readonly LogEnd[]

@@ -303,6 +303,8 @@ export const dryingSchema = v.strictObject({
     waitsWeeks: v.strictObject({ weeks: nonNegative, months: nonNegative, year: nonNegative }),
     enclosedWeeks: nonNegative,
     heatingMonth: month,
+    /** First month without heating. */
+    heatingEndsMonth: month,
     shownYears: positive,
     ...origin
   }),

@@ -55,7 +55,7 @@ export interface Member {
 }
 
 /** Line load of a timber's own weight, N/mm. Source: derived (statics). */
-const ownWeight = ([b, d]: Section, density: number): number => (density * GRAVITY * b * d) / 1e9
+export const ownWeight = ([b, d]: Section, density: number): number => (density * GRAVITY * b * d) / 1e9
 
 /** Line loads on the main timber, permanent and variable, N/mm on plan; the roof's permanent load lies along its slope. */
 export function mainLineLoads(job: FrameJob): { readonly dead: number; readonly variable: readonly Variable[] } {

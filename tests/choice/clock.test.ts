@@ -66,6 +66,11 @@ describe('the stages of a job', () => {
     expect(day('at-once')).toBeLessThan(day('first-winter'))
     expect(day('next-year') - day('first-winter')).toBeCloseTo(365.25, 6)
   })
+  it('enclosed in spring, the first heating waits for November', () => {
+    for (const felledMonth of [1, 2, 4]) {
+      expect(moment(run({ felledMonth, shopWeeks: 4 }), 'heated').month, `felled in ${felledMonth}`).toBe(11)
+    }
+  })
   it('enclosed in winter, the first heating is then', () => {
     const clock = run({ felledMonth: 10 })
     expect(moment(clock, 'heated').day).toBeCloseTo(moment(clock, 'enclosed').day, 6)

@@ -1,6 +1,8 @@
 /** The section "How big": what was sized, for which loads, and what is not in it. */
 import type { Quantity } from '../../data/quantity'
 import type { LoadedBy } from '../facts'
+import { joineryOf } from '../joinery'
+import { joineryLine } from '../joinery-says'
 import type { Judged } from '../judge'
 import type { Context } from '../rule'
 import { ANSWERED, computed, PRACTICE, quantity, sentence } from '../say'
@@ -38,7 +40,7 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
   if (!facts.loaded) {
     const text =
       'These timbers carry nothing, so no size is demanded. Choose what pleases the eye and what can be lifted.'
-    return { demanded: false, says: [sentence(text)] }
+    return { demanded: false, says: [sentence(text)], joinery: [] }
   }
   const dead = reference.loads.dead.get(facts.dead.id)
   const what = { truss: 'king-post trusses of {span}', beam: 'plain beams of {span}', floor: 'floor beams of {span}' }[
@@ -62,7 +64,7 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
   if (tie?.force && rafter?.force) {
     says.push(
       sentence(
-        'The tie is pulled by about {pull} and each rafter foot pushes with {push}: the joint there decides, not the timber. Nothing is hung from the tie or stored on it.',
+        'The tie is pulled by about {pull} and each rafter foot pushes with {push}: the joint there often decides. Nothing is hung from the tie or stored on it.',
         {
           pull: quantity('force', tie.force, computed(reference, 'tie-pull')),
           push: quantity('force', rafter.force, computed(reference, 'tie-pull'))
@@ -80,13 +82,26 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
       )
     )
   }
+  const joinery = lead ? joineryOf(lead.facts, c).map((joint) => joineryLine(joint, reference)) : []
+  if (joinery.length > 0) {
+    says.push(
+      sentence(
+        joinery.some((line) => line.steel)
+          ? 'Not every joint below works in timber at these sizes: larger timbers, another form, or steel must be thought of.'
+          : 'The joints below work in timber at these sizes, as a first look.',
+        undefined,
+        [{ key: 'nds' }, { key: 'tfec-1' }],
+        'memory'
+      )
+    )
+  }
   says.push(
     sentence(
       'A weaker or springier wood carries the same load with a larger timber: the picture sets them side by side. Joinery often asks for more than the load does.'
     ),
     sentence(
-      'Preliminary sizes, not for construction. Not in them: joints and notched ends, wind and uplift, drifted or one-sided snow, earthquake, posts without braces, and the way down to the ground. A licensed engineer designs the frame to the local code.'
+      'Preliminary sizes, not for construction. Strengths of pegs and rules of steps are recalled, not read. Not in the sizes: notched ends, wind and uplift, drifted or one-sided snow, earthquake, posts without braces, and the way down to the ground. A licensed engineer designs the frame to the local code.'
     )
   )
-  return { demanded: true, says }
+  return { demanded: true, says, joinery }
 }

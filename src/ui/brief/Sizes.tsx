@@ -1,6 +1,8 @@
 /** How big: the section each wood needs for the same job, drawn to one scale. */
 import type { Brief, WoodLine } from '../../choice/types'
 import { type LadderItem, SizeLadder } from '../pictures/SizeLadder'
+import { Q } from '../say/Q'
+import { Say } from '../say/Say'
 import { Figures } from './Figures'
 import { FIGURE_NAMES } from './names'
 import { Section } from './Section'
@@ -14,6 +16,45 @@ function item(line: WoodLine, lead: boolean): LadderItem | null {
   return typeof value === 'number' || value[0] <= 0
     ? null
     : { label: line.report.short, section: value, lead, out: !line.in }
+}
+
+/** The joints of the leading option: what each carries, how far it is used, and how it is cut. */
+function Joinery({ of }: { readonly of: Brief['sizes']['joinery'] }) {
+  if (of.length === 0) return null
+  return (
+    <table class="data data--stack">
+      <caption>Joints at a first look, in the leading option</caption>
+      <thead>
+        <tr>
+          <th scope="col">Joint</th>
+          <th scope="col" class="num">
+            Carries
+          </th>
+          <th scope="col" class="num">
+            Used
+          </th>
+          <th scope="col">How</th>
+        </tr>
+      </thead>
+      <tbody>
+        {of.map((line) => (
+          <tr key={line.id}>
+            <th scope="row">{line.name}</th>
+            <td class="num" data-label="Carries">
+              <Q q={line.force} />
+            </td>
+            <td class="num" data-label="Used">
+              {line.used ? <Q q={line.used} /> : '–'}
+            </td>
+            <td data-label="How">
+              {line.steel && <b>Not in timber alone. </b>}
+              <Say s={line.says} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
 }
 
 export function Sizes({ brief }: { readonly brief: Brief }) {
@@ -53,6 +94,7 @@ export function Sizes({ brief }: { readonly brief: Brief }) {
           </figcaption>
         </figure>
       )}
+      <Joinery of={brief.sizes.joinery} />
     </Section>
   )
 }

@@ -1,0 +1,84 @@
+/** The joints of an option's frame, sized as a first look: what each is asked, how it is cut, whether steel must be thought of. */
+import type { Reference, Wood } from '../data/reference'
+import { INCH } from '../data/units'
+import { loadCases } from '../frame/cases'
+import { mainLineLoads, ownWeight } from '../frame/job'
+import { jointsFor, jointWood } from '../frame/joinery'
+import type { Joint } from '../frame/joint'
+import type { Piece } from '../frame/seat'
+import { kingPostForces } from '../frame/truss'
+import type { Section } from '../frame/values'
+import { type Facts, limit } from './facts'
+import { frameJob, valuesOf } from './frame-for'
+import type { OptionFacts } from './option-facts'
+import type { Context } from './rule'
+
+/** The member of the frame as a piece with its strength; null where it was not sized. */
+function pieceOf(o: OptionFacts, id: 'rafter' | 'tie' | 'beam' | 'post'): Piece | null {
+  const sized = o.frame.members.find((m) => m.id === id)?.sized
+  return sized?.section && sized.values ? { section: sized.section, values: sized.values } : null
+}
+
+const setting = (facts: Facts, reference: Reference) => ({
+  // White oak, the usual peg.
+  pegGravity: reference.joints.pegWoods[0]?.gravity ?? reference.joints.peg.gravityLeast,
+  tenon: limit(reference, 'mortise-width') * INCH,
+  drawBored: true,
+  wet: facts.wet
+})
+
+/** A square of the wood, as broad as what it meets. */
+function square(side: number, wood: Wood, { reference, sheet }: Context): Piece | null {
+  const section: Section = [side, side]
+  const values = valuesOf(wood, sheet.grade, reference)(section)
+  return values ? { section, values } : null
+}
+
+/**
+ * Joints of the main frame under every load case; nothing where it carries nothing, or has no strength or no section.
+ * A truss: heel, the king post's foot and head, and the tie on its post. A beam: on its post, and housed into one.
+ * Source: nds, tfec-1 (recalled); see `frame/joinery.ts`.
+ */
+export function joineryOf(o: OptionFacts, c: Context): readonly Joint[] {
+  const { facts, reference } = c
+  if (!facts.loaded || !o.frame.passes) return []
+  const unseasoned = o.option.seasoning === 'green' || o.option.seasoning === 'air'
+  const job = frameJob(facts, reference, o.wood, unseasoned)
+  const { dead, variable } = mainLineLoads(job)
+  const wood = jointWood(o.wood, reference.design)
+  const post = pieceOf(o, 'post')
+  if (facts.carries !== 'truss') {
+    const beam = pieceOf(o, 'beam')
+    const stands = post ?? (beam && square(beam.section[0], o.wood, c))
+    if (!beam || !stands) return []
+    const cases = loadCases(dead + ownWeight(beam.section, job.density), variable).map(({ load, duration }) => ({
+      load: (load * facts.span) / 2,
+      duration
+    }))
+    return jointsFor(reference.joints, { kind: 'beam', cases, beam, post: stands }, wood, setting(facts, reference))
+  }
+  const [rafter, tie] = [pieceOf(o, 'rafter'), pieceOf(o, 'tie')]
+  const king = rafter && square(rafter.section[0], o.wood, c)
+  if (!rafter || !tie || !king) return []
+  const along = Math.hypot(1, facts.slope)
+  const own = ownWeight(tie.section, job.density)
+  const cases = loadCases(dead + ownWeight(rafter.section, job.density) * along, variable).map(
+    ({ load, duration }) => ({
+      ...kingPostForces(facts.span, facts.slope, load, own),
+      duration,
+      reaction: load * (facts.span / 2 + job.eave) + (own * facts.span) / 2
+    })
+  )
+  const frame = {
+    kind: 'king-post',
+    cases,
+    span: facts.span,
+    angle: Math.atan(facts.slope),
+    rafter,
+    tie,
+    king,
+    post,
+    beyond: null
+  } as const
+  return jointsFor(reference.joints, frame, wood, setting(facts, reference))
+}
