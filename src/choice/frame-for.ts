@@ -2,9 +2,10 @@
 import type { Grade, Reference, Wood } from '../data/reference'
 import type { ShopSheetContent } from '../data/schema'
 import { FOOT, INCH, percent } from '../data/units'
+import { temperatureFactors } from '../frame/factors'
 import { type FrameJob, type Member, sizeFrame } from '../frame/job'
 import { inTryingOrder } from '../frame/sizing'
-import { type DesignValues, derivedValues, type Section, tabulated } from '../frame/values'
+import { atTemperature, type DesignValues, derivedValues, type Section, tabulated } from '../frame/values'
 import { logDiameterNeeded } from '../wood/section'
 import { densityAt } from '../wood/weight'
 import { type Facts, limit } from './facts'
@@ -121,7 +122,12 @@ export function frameOf(
   const sawn = shopSeries.filter((s) => canBeSawn(s, heart, available))
   const cap = facts.depthLimit
   const series = facts.size ? [facts.size] : cap === null ? sawn : sawn.filter((s) => s[1] <= cap + 0.1)
-  const values = valuesOf(wood, sheet.grade, reference)
+  const own = valuesOf(wood, sheet.grade, reference)
+  const ct = temperatureFactors(Math.max(...facts.service.temperatureC), facts.wet)
+  const values = (section: Section) => {
+    const found = own(section)
+    return found && atTemperature(found, ct)
+  }
   const job = frameJob(facts, reference, wood, unseasoned)
   const members = sizeFrame(job, series, sawn, values, facts.size !== null)
   const main = members.filter((m) => m.id !== 'post')

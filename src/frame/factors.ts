@@ -79,3 +79,23 @@ export function columnStabilityFactor(slenderness: number, compressionStar: numb
 export function creepFactor(unseasonedOrWet: boolean): number {
   return unseasonedOrWet ? 2 : 1.5
 }
+
+/** Share of strength and of stiffness that is left in the heat. */
+export interface TemperatureFactors {
+  /** Bending, shear, compression along and across the grain. */
+  readonly strength: number
+  /** Tension, E and Emin. */
+  readonly tensionAndStiffness: number
+}
+
+/**
+ * Temperature factor C_t for wood that is held hot for long. Source: nds, Table 2.3.3: none up to 100 degrees F (37.8 C).
+ * @param temperatureC sustained temperature, degrees C, up to 65.6 (150 F)
+ * @throws RangeError above that
+ */
+export function temperatureFactors(temperatureC: number, wet: boolean): TemperatureFactors {
+  if (!(temperatureC <= 65.6)) throw new RangeError(`C_t is given up to 65.6 degrees C, not for ${temperatureC}`)
+  if (temperatureC <= 37.8) return { strength: 1, tensionAndStiffness: 1 }
+  const warm = temperatureC <= 51.7
+  return { strength: wet ? (warm ? 0.7 : 0.5) : warm ? 0.8 : 0.7, tensionAndStiffness: 0.9 }
+}

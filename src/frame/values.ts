@@ -3,6 +3,7 @@
 import type { Origin } from '../data/quantity'
 import type { ClearStrength, DesignRow, Grade } from '../data/reference'
 import { INCH } from '../data/units'
+import type { TemperatureFactors } from './factors'
 
 /** MPa. `derived` is true where no table holds the wood and the values come from small clear specimens. */
 export interface DesignValues {
@@ -85,4 +86,20 @@ export function derivedValues(
 /** Stiffness for stability of visually graded timber. Source: nds, Appendix D.4: E (1 - 1.645 COV) 1.03 / 1.66, COV 0.25. */
 export function elasticityMin(elasticity: number): number {
   return (elasticity * (1 - 1.645 * 0.25) * 1.03) / 1.66
+}
+
+/** Values of wood that is held hot. Source: nds, 2.3.3 (C_t on every reference value). */
+export function atTemperature(values: DesignValues, ct: TemperatureFactors): DesignValues {
+  const { strength, tensionAndStiffness } = ct
+  if (strength === 1 && tensionAndStiffness === 1) return values
+  return {
+    ...values,
+    bending: values.bending * strength,
+    shear: values.shear * strength,
+    compression: values.compression * strength,
+    compressionPerp: values.compressionPerp * strength,
+    tension: values.tension * tensionAndStiffness,
+    elasticity: values.elasticity * tensionAndStiffness,
+    elasticityMin: values.elasticityMin * tensionAndStiffness
+  }
 }

@@ -8,10 +8,12 @@ import {
   columnStabilityFactor,
   effectiveLengthUniform,
   eulerStress,
-  sizeFactor
+  sizeFactor,
+  temperatureFactors
 } from '../../src/frame/factors'
 import { compressionBending, kingPostForces } from '../../src/frame/truss'
-import { type DesignValues, elasticityMin } from '../../src/frame/values'
+import { atTemperature, type DesignValues, elasticityMin } from '../../src/frame/values'
+import { reference } from '../reference'
 
 const psi = (mpa: number) => mpa / PSI
 const values = (v: Partial<DesignValues>): DesignValues => ({
@@ -144,5 +146,26 @@ describe('King-post truss without struts, uniform roof load', () => {
     const hung = kingPostForces(span, pitch, w, 0.5)
     expect(hung.kingPost).toBeCloseTo((0.5 * span) / 2, 6)
     expect(hung.tie).toBeGreaterThan(forces.tie)
+  })
+})
+
+describe('temperature factor C_t (nds, Table 2.3.3, seen)', () => {
+  it.each([
+    [37, false, 1, 1],
+    [45, false, 0.8, 0.9],
+    [45, true, 0.7, 0.9],
+    [60, false, 0.7, 0.9],
+    [60, true, 0.5, 0.9]
+  ])('%d degrees C, wet %s: strength %d, tension and stiffness %d', (t, wet, strength, tensionAndStiffness) => {
+    expect(temperatureFactors(t, wet)).toEqual({ strength, tensionAndStiffness })
+  })
+  it('is not given above 150 F, and cools every value of a timber', () => {
+    expect(() => temperatureFactors(70, false)).toThrow(RangeError)
+    const row = reference.design.find((d) => d.group === 'Douglas Fir-Larch' && d.grade === 'No.1')
+    if (!row) throw new Error('no Douglas Fir-Larch')
+    const hot = atTemperature({ ...row, derived: false }, temperatureFactors(60, false))
+    expect(hot.bending / row.bending).toBeCloseTo(0.7, 12)
+    expect(hot.elasticity / row.elasticity).toBeCloseTo(0.9, 12)
+    expect(hot.tension / row.tension).toBeCloseTo(0.9, 12)
   })
 })
