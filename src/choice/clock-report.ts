@@ -81,8 +81,8 @@ function saysOf(curve: Clock, lines: readonly ClockLine[], job: ClockJob, refere
   const start = job.seasoning === 'rfv' ? 'Out of the vacuum' : `Felled in ${monthName(curve.felledMonth)}`
   const says: Sentence[] = [
     sentence(
-      `${start}, it is raised in ${raised.month} at {mean} on the average: {shell} in the outer half inch, {core} in the middle.`,
-      { mean: raised.mean, shell: raised.shell, core: raised.core }
+      `${start}, it is raised {after} later, in ${raised.month}, at {mean} on the average: {shell} in the outer half inch, {core} in the middle.`,
+      { after: raised.after, mean: raised.mean, shell: raised.shell, core: raised.core }
     )
   ]
   if (left < 0.02) {
