@@ -130,41 +130,65 @@ export interface Placed {
 const overlap = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
 
+/** How far from its line a name may hang, in its own heights: at it, and further only where there is no room. */
+const HANGS = [0, 1, 2, 3, 4, 5, 6]
+
 /** A name beside each line, within `area`, never over another name, and over another line only where it must be. */
 export function placeNames(wanted: readonly Wanted[], area: Box, size: number): Placed[] {
   const placed: Placed[] = []
-  const steps = 40
-  for (const { id, width, line, from } of wanted) {
-    let best: { cost: number; at: Placed } | null = null
-    for (let i = 0; i <= steps; i++) {
-      const x = area.left + width / 2 + 3 + ((area.right - area.left - width - 6) * i) / steps
-      const heights = [-0.5, -0.25, 0, 0.25, 0.5].map((part) => heightAt(line, x + part * width))
-      const known = heights.filter((h) => h !== null)
-      if (known.length < heights.length) continue
-      const [high, low] = [Math.min(...known), Math.max(...known)]
-      for (const side of [-1, 1] as const) {
-        const own = side < 0 ? high - 5 : low + 5
-        const box: Box = {
-          left: x - width / 2 - 2,
-          right: x + width / 2 + 2,
-          top: side < 0 ? own - size * 0.8 : own,
-          bottom: side < 0 ? own + 1 : own + size * 0.8
-        }
-        if (box.left < area.left || box.right > area.right || box.top < area.top || box.bottom > area.bottom) continue
-        if (placed.some((other) => overlap(other.box, box))) continue
-        const cost =
-          crossings(box, wanted, id) * 10 +
-          (nearer(box, x, wanted, id) ? 5 : 0) +
-          Math.abs(i / steps - from) * 2 +
-          // Beside a steep line a name hangs in the air.
-          (low - high)
-        if (best === null || cost < best.cost)
-          best = { cost, at: { id, x, y: side < 0 ? own : own + size * 0.72, box } }
-      }
+  for (const own of wanted) {
+    let best: Candidate | null = null
+    // First along the line as it should be, then where only part of the name lies along it, then hanging off it.
+    for (const hang of HANGS) {
+      for (const whole of [true, false]) best ??= bestPlace(own, wanted, placed, area, size, hang * size, whole)
     }
     if (best !== null) placed.push(best.at)
   }
   return placed
+}
+
+interface Candidate {
+  readonly cost: number
+  readonly at: Placed
+}
+
+function bestPlace(
+  { id, width, line, from }: Wanted,
+  wanted: readonly Wanted[],
+  placed: readonly Placed[],
+  area: Box,
+  size: number,
+  off: number,
+  whole: boolean
+): Candidate | null {
+  const steps = 40
+  let best: Candidate | null = null
+  for (let i = 0; i <= steps; i++) {
+    const x = area.left + width / 2 + 3 + ((area.right - area.left - width - 6) * i) / steps
+    const heights = [-0.5, -0.25, 0, 0.25, 0.5].map((part) => heightAt(line, x + part * width))
+    const known = heights.filter((h) => h !== null)
+    if (known.length < (whole ? heights.length : 1)) continue
+    const [high, low] = [Math.min(...known), Math.max(...known)]
+    for (const side of [-1, 1] as const) {
+      const own = side < 0 ? high - 5 - off : low + 5 + off
+      const box: Box = {
+        left: x - width / 2 - 2,
+        right: x + width / 2 + 2,
+        top: side < 0 ? own - size * 0.8 : own,
+        bottom: side < 0 ? own + 1 : own + size * 0.8
+      }
+      if (box.left < area.left || box.right > area.right || box.top < area.top || box.bottom > area.bottom) continue
+      if (placed.some((other) => overlap(other.box, box))) continue
+      const cost =
+        crossings(box, wanted, id) * 10 +
+        (nearer(box, x, wanted, id) ? 5 : 0) +
+        Math.abs(i / steps - from) * 2 +
+        // Beside a steep line a name hangs in the air.
+        (low - high)
+      if (best === null || cost < best.cost) best = { cost, at: { id, x, y: side < 0 ? own : own + size * 0.72, box } }
+    }
+  }
+  return best
 }
 
 /** How much of a box other lines run through: 1 for one line from side to side. */
