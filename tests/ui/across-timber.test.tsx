@@ -5,14 +5,14 @@ import { describe, expect, it } from 'vitest'
 import { readClock } from '../../src/choice/clock-door'
 import { clockReport } from '../../src/choice/clock-report'
 import { INCH } from '../../src/data/units'
-import { AcrossTimber, spread } from '../../src/ui/pictures/AcrossTimber'
+import { AcrossTimber, beside } from '../../src/ui/pictures/AcrossTimber'
 import { reference } from '../reference'
 
 describe('labels', () => {
   it('never closer than they must be, in the order of their lines, inside the picture where there is room', () => {
     fc.assert(
       fc.property(fc.array(fc.double({ min: 10, max: 150, noNaN: true }), { minLength: 1, maxLength: 6 }), (wanted) => {
-        const at = spread(wanted, 15, 14, 150)
+        const at = beside(wanted, 15, 14, 150)
         const order = wanted.map((y, i) => [y, at[i] ?? 0] as const).sort((a, b) => a[0] - b[0] || a[1] - b[1])
         for (let i = 1; i < order.length; i++) {
           expect((order[i]?.[1] ?? 0) - (order[i - 1]?.[1] ?? 0)).toBeGreaterThanOrEqual(15 - 1e-9)

@@ -1,6 +1,6 @@
 /** Moisture across a timber, face to face, at the moments of its drying clock: the gradient that opens checks. */
 import type { Milestone } from '../../choice/clock-types'
-import { moistureScale } from './clock-scale'
+import { moistureScale, spread } from './clock-scale'
 import { Inch, Pic, T } from './parts'
 
 interface Props {
@@ -20,22 +20,15 @@ const LOW = 150
 const APART = 15
 
 /** Labels beside the ends of their lines, moved apart where they would touch; order from wet to dry is kept. */
-export function spread(wanted: readonly number[], apart: number, top: number, low: number): number[] {
-  const order = wanted.map((y, i) => ({ y, i })).sort((a, b) => a.y - b.y)
-  const placed: number[] = []
-  let last = top - apart
-  for (const { y, i } of order) {
-    last = Math.max(y, last + apart)
-    placed[i] = last
-  }
-  const over = Math.max(0, last - low)
-  // Pushed past the bottom: the last ones move up again as far as they must.
-  let ceiling = low
-  for (const { i } of [...order].reverse()) {
-    placed[i] = Math.min(placed[i] as number, over > 0 ? ceiling : Number.POSITIVE_INFINITY)
-    ceiling = (placed[i] as number) - apart
-  }
-  return placed
+export function beside(wanted: readonly number[], apart: number, top: number, low: number): number[] {
+  const order = wanted.map((_, i) => i).sort((p, q) => (wanted[p] ?? 0) - (wanted[q] ?? 0))
+  const at = spread(
+    order.map((i) => wanted[i] ?? 0),
+    apart,
+    top,
+    low
+  )
+  return wanted.map((_, i) => at[order.indexOf(i)] ?? 0)
 }
 
 export function AcrossTimber({ moments, labels, fibreSaturation, thickness }: Props) {
@@ -48,7 +41,7 @@ export function AcrossTimber({ moments, labels, fibreSaturation, thickness }: Pr
     return both.map(([from, m], i) => `${i === 0 ? 'M' : 'L'}${x(from).toFixed(1)} ${y(m).toFixed(1)}`).join('')
   }
   const ends = moments.map((m) => y(m.profile[0]?.moisture ?? 0))
-  const at = spread(ends, APART, TOP + 4, LOW)
+  const at = beside(ends, APART, TOP + 4, LOW)
   const say = moments.map((m) => {
     const percent = (share: number | undefined) => Math.round((share ?? 0) * 100)
     return `${labels[m.id]}: ${percent(m.profile[0]?.moisture)} % at the face, ${percent(m.profile.at(-1)?.moisture)} % in the middle`
