@@ -1,8 +1,9 @@
 /** What the clock is asked: the timber, its way to the frame, and where it will live. */
+
+import { MONTHS } from '../../choice/months'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
 import { type Field, uses } from './bench'
-import { MONTHS } from './link'
 import { NumberBox } from './NumberBox'
 import { PlaceChoice } from './PlaceChoice'
 import { useHere, useView } from './use-clock'

@@ -3,22 +3,9 @@
  * `#douglas-fir/8x8in/portland-or/heated/air-52/jan/8/first-winter`.
  */
 import type { ClockAsked } from '../../choice/clock-types'
+import { MONTHS } from '../../choice/months'
 import { MM_PER_INCH } from '../format/length'
 
-export const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December'
-] as const
 const shortMonth = (index: number): string => (MONTHS[index] ?? '').slice(0, 3).toLowerCase()
 
 const few = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)))

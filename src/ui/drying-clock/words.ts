@@ -1,9 +1,9 @@
 /** A setting in words: for the caption, and for the curve that is kept to compare with. */
 import type { ClockAsked } from '../../choice/clock-types'
+import { MONTHS } from '../../choice/months'
 import { plain } from '../format/number'
 import type { System } from '../format/quantity'
 import { sectionWords } from '../questionnaire/words'
-import { MONTHS } from './link'
 
 /** What the page knows of a wood. */
 export interface WoodName {
