@@ -8,6 +8,7 @@ import { clockReport } from '../choice/clock-report'
 import { judgeAll } from '../choice/judge'
 import { reportOf } from '../choice/report'
 import { settle } from '../choice/settle'
+import { whatIf } from '../choice/what-if'
 import { buildReference, type Content } from '../data/reference'
 import { shopSheetSchema } from '../data/schema'
 import type { Engine, Glance } from './engine'
@@ -31,6 +32,7 @@ export function startEngine({ content, shop }: Supplies): Engine {
       return { months, place, logEnds: logEnds(best, context), gap: shoulderGap, share: timberShare }
     },
     makeBrief: (answers) => makeBrief(answers, sheet, reference),
+    whatIf: (answers) => whatIf(answers, sheet, reference),
     clock: (asked) => {
       const read = readClock(asked, reference)
       return read.ok ? clockReport(read.job, reference) : { problems: read.problems }

@@ -7,6 +7,7 @@ import type { ClockProblem } from '../choice/clock-door'
 import type { ClockAsked, ClockReport } from '../choice/clock-types'
 import type { Settled } from '../choice/settle'
 import type { Answers, Brief, LogEnd } from '../choice/types'
+import type { WhatIf } from '../choice/what-if'
 import type { Quantity } from '../data/quantity'
 import type { Library } from './say/library'
 import { href } from './site/href'
@@ -22,6 +23,8 @@ export interface Engine {
   readonly settle: (answers: Answers) => Settled
   readonly glance: (answers: Answers) => Glance
   readonly makeBrief: (answers: Answers) => Brief
+  /** What would change the choice, worked off a step at a time. */
+  readonly whatIf: (answers: Answers) => Generator<void, WhatIf>
   /** The drying clock of one timber, or the fields that stand in its way. */
   readonly clock: (asked: ClockAsked) => ClockReport | { readonly problems: readonly ClockProblem[] }
   readonly places: readonly { readonly id: string; readonly name: string }[]

@@ -21,6 +21,7 @@ const PARTS = [
   'sure',
   'why',
   'runner-up',
+  'change',
   'woods',
   'sizes',
   'movement',
@@ -67,10 +68,19 @@ describe('a brief', () => {
     await page.getByRole('button', { name: 'Copy a link to this brief' }).click()
     const link = new URL(await page.locator('#brief-link').inputValue())
     const other = await openPage(`/brief/${link.hash}`)
-    await other.locator('.brief h1').waitFor()
+    // What would change it is worked off after the brief stands.
+    for (const p of [page, other]) await p.locator('#change .list').first().waitFor()
     const text = (p: typeof page) => p.locator('.brief > :not(.summary)').allTextContents()
     expect(await text(other)).toEqual(await text(page))
     expect(await text(other)).not.toEqual([])
+  })
+
+  it('tries every other answer once the brief stands, and each leads back to its question', async () => {
+    const page = await openPage(LINK)
+    await page.locator('#change .list').first().waitFor()
+    const first = page.locator('#change .list a').first()
+    expect(await first.getAttribute('href')).toMatch(/\/start\/#q=\w+$/)
+    expect(await page.locator('#change').textContent()).toMatch(/Where it tips/)
   })
 
   it('goes to the clipboard where that is allowed', async () => {

@@ -3,7 +3,8 @@ import { useEffect } from 'preact/hooks'
 import { $notice } from '../../stores/answers'
 import { useSaved } from '../../stores/use-saved'
 import { href } from '../site/href'
-import { useBrief } from './use-brief'
+import { type Shown, useBrief } from './use-brief'
+import { useWhatIf } from './use-what-if'
 
 export function BriefPage() {
   const shown = useBrief()
@@ -96,12 +97,21 @@ function Body({ shown }: { readonly shown: ReturnType<typeof useBrief> }) {
               {shown.left.length > 0 && <p>Left out of it, since it could not be read: {shown.left.join(' ')}</p>}
             </div>
           )}
-          <shown.sheet.BriefView
-            brief={shown.brief}
-            library={shown.engine.library}
-            actions={<shown.sheet.Actions brief={shown.brief} linked={shown.linked} />}
-          />
+          <Sheet shown={shown} />
         </>
       )
   }
+}
+
+function Sheet({ shown }: { readonly shown: Extract<Shown, { state: 'brief' }> }) {
+  const { sheet, brief, engine, linked } = shown
+  const whatIf = useWhatIf(engine, brief.answers)
+  return (
+    <sheet.BriefView
+      brief={brief}
+      library={engine.library}
+      whatIf={whatIf}
+      actions={<sheet.Actions brief={brief} linked={linked} />}
+    />
+  )
 }

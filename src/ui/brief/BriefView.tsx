@@ -1,6 +1,7 @@
 /** The brief as a sheet, top-down as a person would ask. Drawn at build for the examples, in the browser for one's own. */
 import type { ComponentChildren } from 'preact'
 import type { Brief } from '../../choice/types'
+import type { WhatIf as WhatIfList } from '../../choice/what-if'
 import { type Library, LibraryProvider } from '../say/library'
 import { Say } from '../say/Say'
 import { Shelf } from '../say/Shelf'
@@ -18,16 +19,19 @@ import { Sizes } from './Sizes'
 import { Sure } from './Sure'
 import { TitleBlock } from './TitleBlock'
 import { Told } from './Told'
+import { WhatIf } from './WhatIf'
 import { Why } from './Why'
 import { Woods } from './Woods'
 
 interface Props {
   readonly brief: Brief
   readonly library: Library
+  /** null while it is worked off. */
+  readonly whatIf: WhatIfList | null
   readonly actions?: ComponentChildren
 }
 
-export function BriefView({ brief, library, actions }: Props) {
+export function BriefView({ brief, library, whatIf, actions }: Props) {
   const shelf = typeof window === 'undefined' ? new NoteShelf() : null
   return (
     <LibraryProvider value={library}>
@@ -44,6 +48,7 @@ export function BriefView({ brief, library, actions }: Props) {
           </div>
           <Sure brief={brief} />
           <Why brief={brief} />
+          <WhatIf list={whatIf} />
           <Woods brief={brief} />
           <Sizes brief={brief} />
           <Movement brief={brief} />

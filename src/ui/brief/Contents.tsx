@@ -4,6 +4,7 @@ import { asList } from '../say/as-list'
 const PARTS: readonly (readonly [string, string])[] = [
   ['sure', 'How sure'],
   ['why', 'Why'],
+  ['change', 'What would change it'],
   ['woods', 'Every wood'],
   ['sizes', 'How big'],
   ['movement', 'How it moves'],
