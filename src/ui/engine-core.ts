@@ -6,6 +6,7 @@ import { logEnds } from '../choice/brief/movement'
 import { readClock } from '../choice/clock-door'
 import { clockReport } from '../choice/clock-report'
 import { judgeAll } from '../choice/judge'
+import { ladderReport } from '../choice/ladder-report'
 import { reportOf } from '../choice/report'
 import { settle } from '../choice/settle'
 import { whatIf } from '../choice/what-if'
@@ -37,6 +38,7 @@ export function startEngine({ content, shop }: Supplies): Engine {
       const read = readClock(asked, reference)
       return read.ok ? clockReport(read.job, reference) : { problems: read.problems }
     },
+    ladder: (asked) => ladderReport(asked, reference, sheet),
     places: [...reference.places.values()].map(({ id, name }) => ({ id, name })),
     library: { sources: reference.sources, formulas: reference.formulas }
   }

@@ -5,6 +5,8 @@
 
 import type { ClockProblem } from '../choice/clock-door'
 import type { ClockAsked, ClockReport } from '../choice/clock-types'
+import type { LadderProblem } from '../choice/ladder-door'
+import type { LadderAsked, LadderReport } from '../choice/ladder-types'
 import type { Settled } from '../choice/settle'
 import type { Answers, Brief, LogEnd } from '../choice/types'
 import type { WhatIf } from '../choice/what-if'
@@ -27,6 +29,8 @@ export interface Engine {
   readonly whatIf: (answers: Answers) => Generator<void, WhatIf>
   /** The drying clock of one timber, or the fields that stand in its way. */
   readonly clock: (asked: ClockAsked) => ClockReport | { readonly problems: readonly ClockProblem[] }
+  /** The size ladder of one job, or the fields that stand in its way. */
+  readonly ladder: (asked: LadderAsked) => LadderReport | { readonly problems: readonly LadderProblem[] }
   readonly places: readonly { readonly id: string; readonly name: string }[]
   readonly library: Library
 }

@@ -51,7 +51,7 @@ function firstView(page: string) {
 }
 
 describe('first view', () => {
-  it.each(['', 'start', 'brief', 'log-end', 'drying-clock', 'framers', 'sources', 'places'])(
+  it.each(['', 'start', 'brief', 'log-end', 'drying-clock', 'size-ladder', 'framers', 'sources', 'places'])(
     '/%s is at most 60 KB, 25 KB of it script, with at most two fonts',
     (page) => {
       const view = firstView(page)
@@ -78,6 +78,7 @@ describe('first view', () => {
         'brief',
         'log-end',
         'drying-clock',
+        'size-ladder',
         'framers',
         'sources',
         'examples/ridge-hall'

@@ -2,6 +2,7 @@
 import type { ClockReport } from '../../choice/clock-types'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
+import { Words } from '../bench/Words'
 import { Paragraphs } from '../brief/Sentences'
 import { AcrossTimber } from '../pictures/AcrossTimber'
 import { clockScaleWords, DryingClock, keyOf } from '../pictures/DryingClock'
@@ -28,11 +29,13 @@ export function ClockBench({ store, woods }: { readonly store: ClockStore; reado
 }
 
 function Sheet() {
-  const { shown, library } = useView()
+  const { store } = useHere()
+  const view = useView()
+  const { shown, library } = view
   return (
     <LibraryProvider value={library}>
       <div class="clock-sheet">
-        <Words />
+        <Words view={view} onRetry={store.fetch} class="clock-words" />
         <Picture />
         <div class="clock-told stack">
           <Paragraphs of={shown.says} />
@@ -110,36 +113,6 @@ function Compare() {
         </button>
       )}
     </p>
-  )
-}
-
-/** What the page has to say of itself: waiting, failed, a link that did not open, a setting that is refused. */
-function Words() {
-  const { store } = useHere()
-  const { engine, waits, badLink, wrong } = useView()
-  const refused = Object.keys(wrong).length > 0
-  return (
-    <div class="clock-words" role="status">
-      {badLink !== null && (
-        <p class="notice">
-          This link could not be read{badLink !== '' && <>, at “{badLink}”</>}. Shown is the example instead.
-        </p>
-      )}
-      {waits && engine === 'loading' && <p class="notice">Loading the numbers about wood …</p>}
-      {waits && engine === 'failed' && (
-        <div class="notice">
-          <p>The numbers about wood did not load. What you typed is kept.</p>
-          <button type="button" class="btn btn--small" onClick={store.fetch}>
-            Try again
-          </button>
-        </div>
-      )}
-      {refused && (
-        <p class="clock-refused">
-          One field needs another look. The picture shows the last setting that could be drawn.
-        </p>
-      )}
-    </div>
   )
 }
 

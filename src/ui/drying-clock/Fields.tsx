@@ -47,7 +47,7 @@ export function Fields() {
   const system = useSaved($units)
   return (
     <form
-      class="clock-fields needs-script"
+      class="bench-fields clock-fields needs-script"
       aria-label="The timber and its way"
       autocomplete="off"
       onSubmit={(event) => event.preventDefault()}

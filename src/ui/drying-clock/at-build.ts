@@ -2,10 +2,9 @@
 import { readClock } from '../../choice/clock-door'
 import { clockReport } from '../../choice/clock-report'
 import type { ClockAsked, ClockReport } from '../../choice/clock-types'
-import type { Origin, Quantity } from '../../data/quantity'
 import type { Reference } from '../../data/reference'
 import { INCH } from '../../data/units'
-import type { Library } from '../say/library'
+import { libraryOf, rounded } from '../bench/at-build'
 import type { ClockGiven } from './ClockBench'
 
 /** Eight by eight of green Douglas-fir into a heated house. */
@@ -28,38 +27,6 @@ export function reportAsked(change: Partial<ClockAsked>, reference: Reference): 
   const read = readClock({ ...EXAMPLE, ...change }, reference)
   if (!read.ok) throw new Error(`drying clock: ${read.problems.map((p) => p.field).join(', ')}`)
   return clockReport(read.job, reference)
-}
-
-/** A hundredth of a percent is finer than the drawing; more digits would only be sent. */
-const rounded = <T>(value: T): T =>
-  JSON.parse(JSON.stringify(value, (_, v) => (typeof v === 'number' ? Number(v.toFixed(4)) : v))) as T
-
-function originsIn(report: ClockReport): Origin[] {
-  const lines = report.lines.flatMap((l) => [l.after, l.mean, l.shell, l.core, l.toCome])
-  const told = report.says.flatMap((s) => Object.values(s.values ?? {}))
-  const withInputs = (q: Quantity): Origin[] => [q.origin, ...Object.values(q.origin.inputs ?? {}).flatMap(withInputs)]
-  return [...lines, ...told].flatMap(withInputs)
-}
-
-/** The formulas and sources that the report's figures open to. */
-function libraryOf(report: ClockReport, { formulas, sources }: Reference): Library {
-  const origins = originsIn(report)
-  const named = Object.fromEntries(
-    origins.flatMap(({ formula }) => {
-      const found = formula === undefined ? undefined : formulas[formula]
-      return formula === undefined || found === undefined ? [] : [[formula, found]]
-    })
-  )
-  const keys = new Set([
-    ...Object.values(named).map((f) => f.source),
-    ...origins.flatMap((o) => o.sources.map((s) => s.key))
-  ])
-  const cited = Object.fromEntries(
-    Object.entries(sources).flatMap(([key, { title, by, edition, year }]) =>
-      keys.has(key) ? [[key, { title, by, edition, year }]] : []
-    )
-  )
-  return { formulas: named, sources: cited }
 }
 
 export function givenOf(reference: Reference): ClockGiven {

@@ -1,12 +1,12 @@
 /** What is typed on the clock, and what is said of it when it cannot be taken. */
 import { CLOCK_RANGES } from '../../choice/clock-door'
+import type { Trouble } from '../bench/store'
 import { fieldText } from '../format/field'
 import { NBSP, plain } from '../format/number'
 import { readNumber } from '../format/parse'
 import type { System } from '../format/quantity'
 
 export type NumberField = keyof typeof CLOCK_RANGES
-export type Trouble = 'unread' | 'range' | 'unknown'
 
 const isSize = (field: NumberField): boolean => field === 'breadth' || field === 'depth'
 

@@ -7,15 +7,23 @@ export interface LadderItem {
   readonly section: readonly [number, number]
   readonly lead?: boolean
   readonly out?: boolean
+  /** A last line, such as how many more take the same. */
+  readonly note?: string
 }
 
 const COLUMN = 78
 const TALL = 118 // drawing units for the deepest section
 
-export function SizeLadder({ items }: { readonly items: readonly LadderItem[] }) {
+interface Props {
+  readonly items: readonly LadderItem[]
+  /** How many stand side by side on a phone. */
+  readonly narrow?: number
+}
+
+export function SizeLadder({ items, narrow = 4 }: Props) {
   return (
     <div class="ladder">
-      <Ladder items={items} perRow={4} class="pic--narrow" />
+      <Ladder items={items} perRow={narrow} class="pic--narrow" />
       <Ladder items={items} perRow={8} class="pic--wide" />
     </div>
   )
@@ -34,11 +42,13 @@ function Ladder({
   const broadest = Math.max(...items.map((item) => item.section[0]))
   // The deepest piece sets the scale, unless a broad one would run into its neighbour.
   const scale = Math.min(TALL / deepest, (COLUMN - 14) / broadest)
-  const rowHeight = deepest * scale + 66
+  const rowHeight = deepest * scale + (items.some((item) => item.note) ? 80 : 66)
   const rows: LadderItem[][] = []
   for (let i = 0; i < items.length; i += perRow) rows.push(items.slice(i, i + perRow))
   const first = 36
-  const w = first + Math.min(perRow, items.length) * COLUMN + 4
+  // A few pieces are not blown up to fill the sheet, or their letters would outgrow the text.
+  const columns = Math.min(perRow, Math.max(items.length, Math.ceil(perRow * 0.7)))
+  const w = first + columns * COLUMN + 4
   const named = items.map((item) => item.label).join(', ')
   return (
     <Pic
@@ -97,6 +107,11 @@ function Piece({
           {line}
         </T>
       ))}
+      {item.note && (
+        <T x={x} y={ground + 33 + lines.length * 14} size={13}>
+          {item.note}
+        </T>
+      )}
     </g>
   )
 }

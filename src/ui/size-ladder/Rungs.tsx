@@ -1,0 +1,143 @@
+/** Every wood on the ladder, leanest first, as a table; the first few in sight. */
+import { useEffect, useState } from 'preact/hooks'
+import type { LadderLine } from '../../choice/ladder-types'
+import { Figure } from '../say/Figure'
+import { Q } from '../say/Q'
+import { useHere, useView } from './use-ladder'
+
+const IN_SIGHT = 8
+
+export function Rungs() {
+  const { shown } = useView()
+  const { lines, asked } = shown
+  const first = lines.slice(0, IN_SIGHT)
+  const rest = lines.slice(IN_SIGHT)
+  const passing = lines.filter((l) => l.passes).length
+  return (
+    <div class="ladder-rungs" id="ladder-woods">
+      <Table
+        of={first}
+        chosen={asked.wood}
+        caption="What each wood needs, leanest first. Choose one to see all its checks."
+      />
+      {rest.length > 0 && (
+        <details>
+          <summary>
+            {rest.length} more woods, of {lines.length} with known strength
+            {passing < lines.length && `; ${lines.length - passing} cannot do it`}
+          </summary>
+          <Table of={rest} chosen={asked.wood} caption="The others, stouter, and those that cannot do it." />
+        </details>
+      )}
+    </div>
+  )
+}
+
+const MARKS: Readonly<Record<string, string>> = {
+  memory: 'recalled',
+  mixed: 'part recalled',
+  derived: 'derived',
+  practice: 'practice'
+}
+const LIFTS = { two: 'two people', hoist: 'a hoist', crane: 'a crane' } as const
+
+interface TableProps {
+  readonly of: readonly LadderLine[]
+  readonly chosen: string
+  readonly caption: string
+}
+function Table({ of, chosen, caption }: TableProps) {
+  return (
+    <table class="data data--stack ladder-table">
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Wood</th>
+          <th scope="col">Section</th>
+          <th scope="col">Governs</th>
+          <th scope="col">Next lighter</th>
+          <th scope="col">Heaviest stick</th>
+        </tr>
+      </thead>
+      <tbody>
+        {of.map((line) => (
+          <Row key={line.wood} line={line} lead={line.wood === chosen} />
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+interface RowProps {
+  readonly line: LadderLine
+  readonly lead: boolean
+}
+
+/** The wood's name, by which it is chosen; only a name until there is script to choose with. */
+function Pick({ line, lead }: RowProps) {
+  const { store } = useHere()
+  const [live, setLive] = useState(false)
+  useEffect(() => setLive(true), [])
+  if (!live) return <>{line.short}</>
+  return (
+    <button
+      type="button"
+      class="ladder-pick"
+      aria-pressed={lead}
+      onClick={() => {
+        store.set('wood', line.wood)
+        const to = document.getElementById('ladder-chosen')
+        to?.focus({ preventScroll: true })
+        to?.scrollIntoView()
+      }}
+    >
+      {line.short}
+    </button>
+  )
+}
+
+function Row({ line, lead }: RowProps) {
+  const mark = MARKS[line.values]
+  return (
+    <tr class={lead ? 'lead' : undefined}>
+      <th scope="row">
+        <Pick line={line} lead={lead} />
+        {mark && <span class="mark">{mark}</span>}
+        {line.joinery === false && <span class="mark mark--steel">joints: think of steel</span>}
+      </th>
+      <td data-label="Section">{line.section ? <Q q={line.section} /> : 'none passes'}</td>
+      <td data-label="Governs">
+        <span>
+          {line.governs}
+          {line.used && (
+            <>
+              {', '}
+              {!line.passes && Number(line.used.value) < 1.005 && 'just over '}
+              <Q q={line.used} />
+            </>
+          )}
+        </span>
+      </td>
+      <td data-label="Next lighter">
+        {line.lighter ? (
+          <span>
+            <Figure q={line.lighter.section} />: {line.lighter.lacks}, <Figure q={line.lighter.used} />
+          </span>
+        ) : line.passes ? (
+          'the smallest already'
+        ) : (
+          '–'
+        )}
+      </td>
+      <td data-label="Heaviest stick">
+        {line.heaviest ? (
+          <span>
+            <Q q={line.heaviest.weight} />, {LIFTS[line.heaviest.lift]}
+          </span>
+        ) : (
+          '–'
+        )}
+      </td>
+    </tr>
+  )
+}

@@ -1,0 +1,3 @@
+import { wakeLater } from '../bench/later'
+
+wakeLater('size-ladder', () => import('./wake'))

@@ -1,0 +1,21 @@
+/** The ladder's store, for whatever part of the page follows it. */
+import { createContext } from 'preact'
+import { useContext } from 'preact/hooks'
+import { useSaved } from '../../stores/use-saved'
+import type { LadderStore, Ranges, View } from './bench'
+import type { WoodName } from './words'
+
+export interface Here {
+  readonly store: LadderStore
+  readonly woods: readonly WoodName[]
+  readonly ranges: Ranges
+}
+const Context = createContext<Here | null>(null)
+export const LadderProvider = Context.Provider
+
+export function useHere(): Here {
+  const here = useContext(Context)
+  if (here === null) throw new Error('no ladder')
+  return here
+}
+export const useView = (): View => useSaved(useHere().store.$view)

@@ -1,0 +1,34 @@
+/** Brings the size ladder to life: the page was drawn by the same components, from the same data, at build. */
+import { hydrate } from 'preact'
+import { $units } from '../../stores/units'
+import { address, changedFields, followAddress } from '../bench/address'
+import { loadEngine } from '../engine'
+import { href } from '../site/href'
+import { type Field, makeLadder } from './bench'
+import { LadderBench, type LadderGiven } from './LadderBench'
+import { readField } from './read'
+
+const isNumber = (field: string): field is 'span' | 'width' | 'slope' | 'height' | 'snow' | 'point' =>
+  ['span', 'width', 'slope', 'height', 'snow', 'point'].includes(field)
+
+/** @throws where the example's figures do not come; the page then stays as it was drawn. */
+export async function wake(root: HTMLElement): Promise<void> {
+  const response = await fetch(href('/data/size-ladder.json'))
+  if (!response.ok) throw new Error(`size ladder: ${response.status}`)
+  const { report, woods, ranges, library } = (await response.json()) as LadderGiven
+  const before = changedFields(root.querySelector('.ladder-fields'), 'ladder-')
+  const store = makeLadder(report, { library }, { load: loadEngine, address })
+  hydrate(<LadderBench store={store} woods={woods} ranges={ranges} />, root)
+  root.dataset['live'] = ''
+  followAddress(store.open)
+  for (const [field, text] of before) {
+    if (!isNumber(field)) {
+      store.set(field as Field, text)
+      continue
+    }
+    const read = readField(field, text, $units.get())
+    if (read === null) store.misread(field, text, 'unread')
+    else store.set(field, read, text)
+  }
+  store.fetch()
+}
