@@ -23,6 +23,8 @@ const NAMES: Readonly<Record<JointId, string>> = {
   'post-top': 'On top of the post',
   housed: 'Housed into a post'
 }
+export const jointName = (id: JointId, queen = false): string =>
+  queen && id === 'king-foot' ? 'Queen post hung on its pegs' : NAMES[id]
 
 const FORMULAS: Readonly<Record<JointId, string>> = {
   heel: 'rafter-step',
@@ -94,7 +96,7 @@ export function joineryLine(joint: Joint, reference: Reference): JoineryLine {
   const used = usedOf(joint)
   return {
     id: joint.id,
-    name: NAMES[joint.id],
+    name: jointName(joint.id),
     force: quantity(
       'force',
       joint.force,
@@ -117,6 +119,13 @@ function usedOf({ id, reason, governing, pegs, force, sizes }: Joint): number | 
   if (reason === null && id === 'housed') return share(sizes['seat-needed'], sizes['seat-most'])
   if (reason === null && pegs) return share(force, pegs.count * pegs.each)
   return governing?.ratio ?? null
+}
+
+/** A joint in a sentence of its own, with how far it is used. */
+export function jointSays(joint: Joint, reference: Reference): Sentence {
+  const { says, used } = joineryLine(joint, reference)
+  if (!used) return says
+  return { ...says, text: `${says.text} Used to {used}.`, values: { ...says.values, used } }
 }
 
 /** The sentence of a joint, with the figures that it names and no others. */

@@ -61,7 +61,8 @@ export function joineryOf(o: OptionFacts, c: Context): readonly Joint[] {
   const king = rafter && square(rafter.section[0], o.wood, c)
   if (!rafter || !tie || !king) return []
   const along = Math.hypot(1, facts.slope)
-  const own = ownWeight(tie.section, job.density)
+  // As where the truss was sized: the tie is weighed as if it were as heavy as the rafter.
+  const own = ownWeight(rafter.section, job.density)
   const cases = loadCases(dead + ownWeight(rafter.section, job.density) * along, variable).map(
     ({ load, duration }) => ({
       ...kingPostForces(facts.span, facts.slope, load, own),

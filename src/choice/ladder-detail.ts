@@ -8,10 +8,12 @@ import { type MemberSize, sizeMember } from '../frame/member'
 import type { SizedMember } from '../frame/member-parts'
 import type { Refusal } from '../frame/member-spec'
 import type { DesignValues, Section } from '../frame/values'
+import type { Drawn } from './drawn'
 import { checkFigures } from './figures'
+import { jointName, jointSays } from './joinery-says'
 import { liftLimit, liftOf, type Tried, tooLong } from './ladder-job'
-import type { CheckRow, Drawn, JointLine, LadderDetail, LadderJob, Part } from './ladder-types'
-import { checkName, clauseWords, jointName, jointSays, KIND_NAMES, PART_NAMES } from './ladder-words'
+import type { CheckRow, JointLine, LadderDetail, LadderJob, Part } from './ladder-types'
+import { checkName, clauseWords, KIND_NAMES, PART_NAMES } from './ladder-words'
 import { memberRanges } from './member-for'
 import { refusalSays, wayOutSays } from './member-says'
 import { capital, computed, quantity, sentence } from './say'
@@ -185,10 +187,10 @@ function drawnOf(job: LadderJob, tried: Tried, reference: Reference): Drawn | nu
   }
 }
 
-const jointLine = (joint: Joint, job: LadderJob): JointLine => ({
+const jointLine = (joint: Joint, job: LadderJob, reference: Reference): JointLine => ({
   name: jointName(joint.id, job.kind === 'queen'),
   joinery: joint.verdict === 'joinery',
-  says: jointSays(joint)
+  says: jointSays(joint, reference)
 })
 
 /** Everything of the chosen wood, and what its checks leave out. */
@@ -212,7 +214,7 @@ export function ladderDetail(
     detail: {
       ...named,
       parts: tried.parts.map((p) => partOf(p, reference)),
-      joints: joints.map((j) => jointLine(j, job)),
+      joints: joints.map((j) => jointLine(j, job, reference)),
       says: [...(passes ? saysOf(job, tried, sheet, reference) : []), ...strengthSays(job, first)],
       ways: passes ? [] : waysOf(job, sized, tried, reference),
       drawn: drawnOf(job, tried, reference)

@@ -3,7 +3,7 @@ import type { Quantity, Sentence } from '../data/quantity'
 import type { Grade, Wood } from '../data/reference'
 import type { Mark } from '../data/schema'
 import type { MemberKind } from '../frame/member-spec'
-import type { Section } from '../frame/values'
+import type { Drawn } from './drawn'
 
 export const KINDS: readonly MemberKind[] = [
   'king',
@@ -108,25 +108,6 @@ export interface LadderLine {
   readonly values: Mark
 }
 export type Lift = 'two' | 'hoist' | 'crane'
-
-/** One timber of the drawing, with what is along it. */
-export interface DrawnPart {
-  readonly id: string
-  readonly name: string
-  readonly section: Section
-  readonly push: Quantity | null
-  readonly pull: Quantity | null
-}
-export interface Drawn {
-  readonly kind: MemberKind
-  readonly span: number
-  readonly slope: number
-  readonly height: number
-  readonly queenAt: number
-  readonly parts: readonly DrawnPart[]
-  /** What an end brings to its support. */
-  readonly end: Quantity | null
-}
 
 /** The wood that is looked into. */
 export interface LadderDetail {

@@ -2,6 +2,7 @@
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Details } from '../wood/decay'
 import type { ClockReport, Seasoning } from './clock-types'
+import type { Drawn } from './drawn'
 import type { JoineryLine } from './joinery-says'
 
 export const UNSURE = 'unsure'
@@ -199,6 +200,8 @@ export interface Brief {
     readonly says: readonly Sentence[]
     /** Joints of the leading option’s frame. */
     readonly joinery: readonly JoineryLine[]
+    /** Its frame with pushes and pulls; null where it carries nothing. */
+    readonly drawn: Drawn | null
   }
   readonly movement: {
     readonly says: readonly Sentence[]

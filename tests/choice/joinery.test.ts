@@ -64,3 +64,12 @@ describe('what they say', () => {
     }
   })
 })
+
+describe('one figure for one thing', () => {
+  it('the heel carries the pull that the brief gives the tie, and the drawing shows it', () => {
+    const { sizes } = makeBrief(hall, sheet, reference)
+    const tie = sizes.drawn?.parts.find((part) => part.id === 'tie')
+    const heel = sizes.joinery.find((line) => line.id === 'heel')
+    expect(Number(heel?.force.value)).toBeCloseTo(Number(tie?.pull?.value), 6)
+  })
+})

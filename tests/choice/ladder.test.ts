@@ -208,8 +208,15 @@ describe('what it says', () => {
     expect(own).toBeLessThan(byHand * 1.25)
   })
   it('trusses and beams have their joints, others none', () => {
-    expect(report().chosen.joints.map((j) => j.name)).toEqual(['Rafter’s heel', 'King post’s foot', 'King post’s head'])
-    expect(report({ kind: 'queen' }).chosen.joints.map((j) => j.name)).toEqual(['Rafter’s heel', 'Queen post’s foot'])
+    expect(report().chosen.joints.map((j) => j.name)).toEqual([
+      'Rafter foot in the tie',
+      'King post hung on its pegs',
+      'Rafters against the king post'
+    ])
+    expect(report({ kind: 'queen' }).chosen.joints.map((j) => j.name)).toEqual([
+      'Rafter foot in the tie',
+      'Queen post hung on its pegs'
+    ])
     expect(report({ kind: 'beam', ...shorter }).chosen.joints.length).toBe(2)
     expect(report({ kind: 'purlin', ...shorter }).chosen.joints).toEqual([])
   })

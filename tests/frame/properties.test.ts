@@ -9,7 +9,7 @@ import { beamStabilityFactor, columnStabilityFactor } from '../../src/frame/fact
 import { type FrameJob, sizeFrame } from '../../src/frame/job'
 import { roofSnow } from '../../src/frame/loads'
 import { inTryingOrder } from '../../src/frame/sizing'
-import { type DesignValues, type Section, sizeClassOf, } from '../../src/frame/values'
+import { type DesignValues, type Section, sizeClassOf } from '../../src/frame/values'
 import { reference } from '../reference'
 
 const values = (strength: number): DesignValues => ({

@@ -1,5 +1,7 @@
 /** The section "How big": what was sized, for which loads, and what is not in it. */
 import type { Quantity } from '../../data/quantity'
+import type { Joint } from '../../frame/joint'
+import type { Drawn, DrawnPart } from '../drawn'
 import type { LoadedBy } from '../facts'
 import { joineryOf } from '../joinery'
 import { joineryLine } from '../joinery-says'
@@ -40,7 +42,7 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
   if (!facts.loaded) {
     const text =
       'These timbers carry nothing, so no size is demanded. Choose what pleases the eye and what can be lifted.'
-    return { demanded: false, says: [sentence(text)], joinery: [] }
+    return { demanded: false, says: [sentence(text)], joinery: [], drawn: null }
   }
   const dead = reference.loads.dead.get(facts.dead.id)
   const what = { truss: 'king-post trusses of {span}', beam: 'plain beams of {span}', floor: 'floor beams of {span}' }[
@@ -82,7 +84,8 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
       )
     )
   }
-  const joinery = lead ? joineryOf(lead.facts, c).map((joint) => joineryLine(joint, reference)) : []
+  const joints = lead ? joineryOf(lead.facts, c) : []
+  const joinery = joints.map((joint) => joineryLine(joint, reference))
   if (joinery.length > 0) {
     says.push(
       sentence(
@@ -103,5 +106,35 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
       'Preliminary sizes, not for construction. Strengths of pegs and rules of steps are recalled, not read. Not in the sizes: notched ends, wind and uplift, drifted or one-sided snow, earthquake, posts without braces, and the way down to the ground. A licensed engineer designs the frame to the local code.'
     )
   )
-  return { demanded: true, says, joinery }
+  return { demanded: true, says, joinery, drawn: lead && drawnFrame(lead, joints, c) }
+}
+
+/** Where posts are not asked for, a frame is drawn this high above the ground, mm. */
+const DRAWN_HIGH = 2700
+
+/** The leading option's frame to scale, with the forces along its timbers. */
+function drawnFrame({ facts: o }: Judged, joints: readonly Joint[], { facts, reference }: Context): Drawn | null {
+  const truss = facts.carries === 'truss'
+  const force = (n: number | null | undefined): Quantity | null =>
+    n ? quantity('force', n, computed(reference, 'tie-pull')) : null
+  const parts = o.frame.members.flatMap(({ id, sized: { section }, force: along }): DrawnPart[] => {
+    if (!section || (id !== 'rafter' && id !== 'tie' && id !== 'beam')) return []
+    const name = { rafter: 'Rafter', tie: 'Tie', beam: 'Beam' }[id]
+    return [
+      { id, name, section, push: id === 'rafter' ? force(along) : null, pull: id === 'tie' ? force(along) : null }
+    ]
+  })
+  const side = parts[0]?.section[0]
+  if (!side) return null
+  const king = { id: 'king-post', name: 'King post', section: [side, side] as const, push: null }
+  const hung = joints.find((joint) => joint.id === 'king-foot')?.force
+  return {
+    kind: truss ? 'king' : 'beam',
+    span: facts.span,
+    slope: facts.slope,
+    height: facts.postHeight ?? DRAWN_HIGH,
+    queenAt: 0,
+    parts: truss ? [...parts, { ...king, pull: force(hung) }] : parts,
+    end: null
+  }
 }

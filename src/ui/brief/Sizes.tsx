@@ -1,8 +1,10 @@
 /** How big: the section each wood needs for the same job, drawn to one scale. */
 import type { Brief, WoodLine } from '../../choice/types'
 import { type LadderItem, SizeLadder } from '../pictures/SizeLadder'
+import { TrussForces } from '../pictures/TrussForces'
 import { Q } from '../say/Q'
 import { Say } from '../say/Say'
+import { href } from '../site/href'
 import { Figures } from './Figures'
 import { FIGURE_NAMES } from './names'
 import { Section } from './Section'
@@ -94,7 +96,20 @@ export function Sizes({ brief }: { readonly brief: Brief }) {
           </figcaption>
         </figure>
       )}
+      {brief.sizes.drawn && (
+        <figure class="figure brief-figure">
+          <TrussForces {...brief.sizes.drawn} />
+          <figcaption>
+            The frame of the leading option, to scale beside a person.
+            {brief.sizes.drawn.parts.some((p) => p.push || p.pull) &&
+              ' Whole line, arrows on the joints: push. Dashed line, arrows off the joints: pull.'}
+          </figcaption>
+        </figure>
+      )}
       <Joinery of={brief.sizes.joinery} />
+      <p class="no-print">
+        <a href={href('/size-ladder/')}>Try other spans, loads and members</a>
+      </p>
     </Section>
   )
 }
