@@ -3,9 +3,11 @@ import type { Quantity } from '../../data/quantity'
 import type { Joint } from '../../frame/joint'
 import type { Drawn, DrawnPart } from '../drawn'
 import type { LoadedBy } from '../facts'
+import { weightFigure } from '../figures'
 import { joineryOf } from '../joinery'
 import { joineryLine } from '../joinery-says'
 import type { Judged } from '../judge'
+import { liftLimit, liftOf } from '../ladder-job'
 import type { Context } from '../rule'
 import { ANSWERED, computed, PRACTICE, quantity, sentence } from '../say'
 import type { Brief } from '../types'
@@ -17,6 +19,12 @@ const LOADED_BY: Readonly<Record<LoadedBy, string>> = {
   deck: 'people',
   storage: 'stored goods'
 }
+
+const LIFTS = {
+  two: 'two people carry that (up to {two})',
+  hoist: 'that wants more hands or a hoist (two people carry up to {two})',
+  crane: 'that wants a crane or a well-planned lift (from {crane})'
+} as const
 
 /** The variable loads as quantities, in words. */
 function loadWords(c: Context): { readonly text: string; readonly values: Record<string, Quantity> } {
@@ -95,6 +103,22 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
         undefined,
         [{ key: 'nds' }, { key: 'tfec-1' }],
         'memory'
+      )
+    )
+  }
+  if (lead) {
+    const lifted = liftOf(lead.facts.stickMass, reference)
+    says.push(
+      sentence(
+        `Its longest stick weighs about {weight} as delivered: ${LIFTS[lifted]}.`,
+        {
+          weight: weightFigure(lead.facts, facts, reference),
+          ...(lifted === 'crane'
+            ? { crane: liftLimit(reference, 'heavy-stick') }
+            : { two: liftLimit(reference, 'two-carry') })
+        },
+        [PRACTICE],
+        'practice'
       )
     )
   }
