@@ -13,6 +13,7 @@ import { jobLines, titleOf } from './brief/job'
 import { movementSection } from './brief/movement'
 import { sizesSection } from './brief/sizes'
 import { carryOpen } from './brief/sure'
+import { weightReport } from './brief/weighing'
 import { limit } from './facts'
 import { type Judged, type Judging, judgeAll } from './judge'
 import { reasonsOf, reportOf, seasoningWords } from './report'
@@ -86,7 +87,11 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     headline,
     summary: summaryOf(lead, shownReport, c.facts.loaded),
     difference: lead && runnerUp ? differenceOf(lead, runnerUp, judging) : [],
-    sure: { ...carried.sure, says: withMargin(carried.sure.says, lead, runnerUp, c) },
+    sure: {
+      ...carried.sure,
+      says: withMargin(carried.sure.says, lead, runnerUp, c),
+      weights: leader ? weightReport(leader, judging) : null
+    },
     why:
       favours.length > 0
         ? favours

@@ -163,6 +163,31 @@ export interface OpenQuestion {
   readonly says: Sentence
 }
 
+/** Another wood or cut that other weights would put first. */
+export interface OtherFirst {
+  /** The option of that wood and cut that most weights put first. */
+  readonly option: string
+  /** Share of the weights that put this wood and cut first. */
+  readonly share: number
+  /** Mean of the weights that put the option first. */
+  readonly weights: Readonly<Record<Criterion, number>>
+  /** The fewest points whose weights, moved there from the client's while the rest keep their proportions, put it first. */
+  readonly named: readonly Criterion[]
+  readonly says: Sentence
+}
+
+/** How far the choice hangs on what each point weighs, the scores being as they stand. */
+export interface WeightReport {
+  /** True where only weights that keep the client's order are tried; false where all are. */
+  readonly ordered: boolean
+  /** Share of those weights that put the leading wood and cut first. */
+  readonly share: number
+  readonly samples: number
+  readonly error: number
+  readonly says: Sentence
+  readonly others: readonly OtherFirst[]
+}
+
 export interface JobLine {
   readonly question: string
   readonly label: string
@@ -189,6 +214,8 @@ export interface Brief {
     readonly of: number
     readonly says: Sentence
     readonly settle: readonly OpenQuestion[]
+    /** null where nothing passes. */
+    readonly weights: WeightReport | null
   }
   readonly why: readonly Sentence[]
   readonly woods: readonly WoodLine[]

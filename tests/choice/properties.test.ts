@@ -256,10 +256,12 @@ describe('questions', () => {
   })
 })
 
-describe('rank-order centroid weights (printed values, roc-weights)', () => {
+describe('rank-order centroid weights (printed values, roc-weights; five and six by hand from the formula)', () => {
   it.each([
     [3, [0.6111, 0.2778, 0.1111]],
-    [4, [0.5208, 0.2708, 0.1458, 0.0625]]
+    [4, [0.5208, 0.2708, 0.1458, 0.0625]],
+    [5, [0.4567, 0.2567, 0.1567, 0.09, 0.04]],
+    [6, [0.4083, 0.2417, 0.1583, 0.1028, 0.0611, 0.0278]]
   ])('n = %i', (n, printed) => {
     const ours = rankOrderCentroid(n)
     for (const [i, w] of printed.entries()) expect(ours[i]).toBeCloseTo(w, 4)

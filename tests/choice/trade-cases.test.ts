@@ -3,11 +3,20 @@
  * They run the whole of `makeBrief` on the real data and the sample shop sheet; nothing here is fixed by name in the engine.
  */
 import { describe, expect, it } from 'vitest'
-import { makeBrief } from '../../src/choice/brief'
+import { makeBrief as wholeBrief } from '../../src/choice/brief'
 import { judgeAll } from '../../src/choice/judge'
-import type { Answers, Brief, OptionReport } from '../../src/choice/types'
+import { totalOf } from '../../src/choice/score'
+import { type Answers, type Brief, CRITERIA, type Criterion, type OptionReport } from '../../src/choice/types'
 import { FOOT, INCH, PSF } from '../../src/data/units'
 import { reference, sheet } from '../reference'
+
+/** Every brief made here, so that what holds for all of them is asked of all of them. */
+const made: Brief[] = []
+const makeBrief: typeof wholeBrief = (...job) => {
+  const brief = wholeBrief(...job)
+  made.push(brief)
+  return brief
+}
 
 const wood = (brief: Brief, id: string) => {
   const line = brief.woods.find((w) => w.species === id)
@@ -301,6 +310,7 @@ describe('i. must stand in six weeks, 10 x 10', () => {
     stands: 'w6'
   }
   const judging = judgeAll(answers, sheet, reference)
+  const brief = makeBrief(answers, sheet, reference)
   it('air drying is ruled out by time, in every wood', () => {
     const air = judging.judged.filter((j) => j.facts.option.seasoning === 'air')
     expect(air.length).toBeGreaterThan(20)
@@ -310,7 +320,10 @@ describe('i. must stand in six weeks, 10 x 10', () => {
         j.facts.option.id
       ).toContain('time-air')
   })
-  it('something can still stand in time', () => expect(judging.judged[0]?.in).toBe(true))
+  it('something can still stand in time', () => {
+    expect(judging.judged[0]?.in).toBe(true)
+    expect(brief.lead).not.toBeNull()
+  })
 })
 
 describe('j. plaster between the timbers, joints must stay tight', () => {
@@ -466,5 +479,72 @@ describe('n. a durable wood whose joints hold water', () => {
       optionsOf({ ...deck, details }, 'western-redcedar')[0]?.scores.durability ?? Number.NaN
     expect(score('holding')).toBeLessThan(score('usual'))
     expect(score('usual')).toBeLessThan(score('sheltered'))
+  })
+})
+
+describe('in every one of these, whose weights another wood or cut would suit', () => {
+  type Weights = Readonly<Record<Criterion, number>>
+  const cut = (id: string) => id.split('/').slice(0, 2).join('/')
+  /** The option that is judged first when the points weigh otherwise. */
+  const firstUnder = (brief: Brief, weights: Weights) =>
+    brief.options
+      .filter((o) => o.in)
+      .map((o) => ({ id: o.option.id, total: totalOf(o.scores, weights) }))
+      .sort((p, q) => q.total - p.total || (p.id < q.id ? -1 : 1))[0]?.id ?? ''
+  /** The client's weights with some moved, the rest in their old proportions; points that tell nothing here stay out. */
+  const moved = (brief: Brief, there: Weights, ids: readonly Criterion[]): Weights => {
+    const own = (id: Criterion) => (there[id] > 0 ? brief.weights[id] : 0)
+    const kept = CRITERIA.filter((id) => !ids.includes(id)).reduce((s, id) => s + own(id), 0)
+    const left = 1 - ids.reduce((s, id) => s + there[id], 0)
+    const weights = CRITERIA.map((id) => [id, ids.includes(id) ? there[id] : (own(id) / kept) * left])
+    return Object.fromEntries(weights) as Weights
+  }
+  const cases = () => made.flatMap((brief) => (brief.sure.weights ? [{ brief, report: brief.sure.weights }] : []))
+
+  it('all of them have an answer', () => {
+    expect(made.length).toBeGreaterThanOrEqual(14)
+    expect(cases().length).toBe(made.length)
+    expect(cases().flatMap((c) => c.report.others).length).toBeGreaterThan(15)
+  })
+  it('its central weights put it first when judged', () => {
+    for (const { brief, report } of cases())
+      for (const other of report.others) {
+        expect(CRITERIA.reduce((s, id) => s + other.weights[id], 0)).toBeCloseTo(1, 9)
+        expect(firstUnder(brief, other.weights), brief.title.text).toBe(other.option)
+      }
+  })
+  it('moving only the weights that the sentence names changes the recommendation to it, and no fewer do', () => {
+    for (const { brief, report } of cases())
+      for (const { option, weights, named, says } of report.others) {
+        expect(cut(option)).not.toBe(cut(brief.lead?.option.id ?? ''))
+        expect(cut(firstUnder(brief, moved(brief, weights, named))), says.text).toBe(cut(option))
+        for (const spared of named) {
+          const fewer = named.filter((id) => id !== spared)
+          expect(cut(firstUnder(brief, moved(brief, weights, fewer))), `${says.text} ${spared}`).not.toBe(cut(option))
+        }
+        for (const id of named) {
+          expect(says.values?.[`${id}There`]?.value).toBeCloseTo(weights[id], 12)
+          expect(says.text).toContain(
+            weights[id] > Number(says.values?.[`${id}Own`]?.value) ? 'more about' : 'less about'
+          )
+        }
+      }
+  })
+  it('shares are told largest first and never exceed the whole; none that chance could make is told', () => {
+    for (const { report } of cases()) {
+      const shares = report.others.map((o) => o.share)
+      expect(report.share + shares.reduce((s, x) => s + x, 0)).toBeLessThanOrEqual(1 + 1e-9)
+      expect(shares).toEqual([...shares].sort((p, q) => q - p))
+      for (const share of shares) expect(share).toBeGreaterThan(report.error)
+    }
+  })
+  it('what is first as answered is first under some weights, and under most where the client gave an order', () => {
+    for (const { brief, report } of cases()) {
+      const own = cut(firstUnder(brief, brief.weights))
+      const leads = own === cut(brief.lead?.option.id ?? '')
+      const share = leads ? report.share : (report.others.find((o) => cut(o.option) === own)?.share ?? 0)
+      expect(share, brief.title.text).toBeGreaterThan(report.ordered ? 0.5 : report.error)
+      expect(report.says.text.includes('safer over your open answers'), brief.title.text).toBe(!leads)
+    }
   })
 })

@@ -1,6 +1,7 @@
 /** How firm the choice is: what was left open is carried through, and each open question weighed. */
 import type { Reference } from '../../data/reference'
 import type { ShopSheetContent } from '../../data/schema'
+import { evenAt, evenSteps } from '../even'
 import { plausibleAnswers } from '../facts'
 import { type FrameCache, type Judged, type Judging, judgeAll } from '../judge'
 import { questionOf } from '../questions'
@@ -34,13 +35,6 @@ function at(values: Plausible, u: number): number {
   return values.length - 1
 }
 
-/** Step of an evenly spread sequence in `dimensions` (the root of x^(d+1) = x + 1). Source: derived. */
-function goldenStep(dimensions: number): number {
-  let g = 2
-  for (let i = 0; i < 40; i++) g = (1 + g) ** (1 / (dimensions + 1))
-  return g
-}
-
 /** One way in which the open questions could turn out: which value each takes, and what every option is then worth. */
 interface Way {
   readonly picks: readonly number[]
@@ -49,13 +43,14 @@ interface Way {
   readonly first: string
 }
 
-const cut = (optionId: string): string => optionId.split('/').slice(0, 2).join('/')
+/** Wood and cut of an option: the id without its seasoning. */
+export const cut = (optionId: string): string => optionId.split('/').slice(0, 2).join('/')
 
 function ways(answers: Answers, open: readonly Open[], sheet: ShopSheetContent, reference: Reference): Way[] {
-  const g = goldenStep(open.length)
+  const steps = evenSteps(open.length)
   const frames: FrameCache = new Map()
   return Array.from({ length: TOGETHER }, (_, n) => {
-    const picks = open.map((q, d) => at(q.values, (0.5 + (n + 1) * g ** -(d + 1)) % 1))
+    const picks = open.map((q, d) => at(q.values, evenAt(n + 1, steps[d] ?? 0)))
     const taken = Object.fromEntries(open.map((q, d) => [q.id, q.values[picks[d] ?? 0]?.answer ?? '']))
     const { judged } = judgeAll({ ...answers, ...taken }, sheet, reference, frames)
     const first = judged[0]
@@ -83,7 +78,7 @@ function best(worth: ReadonlyMap<string, number>): { readonly id: string; readon
 export interface Carried {
   /** Options in the order of merit over all that was left open. */
   readonly order: readonly Judged[]
-  readonly sure: Brief['sure']
+  readonly sure: Omit<Brief['sure'], 'weights'>
 }
 
 /**

@@ -5,6 +5,7 @@ import { asList } from '../say/as-list'
 import { Say } from '../say/Say'
 import { href } from '../site/href'
 import { Section } from './Section'
+import { List } from './Sentences'
 
 export function Sure({ brief }: { readonly brief: Brief }) {
   const { sure } = brief
@@ -51,6 +52,15 @@ export function Sure({ brief }: { readonly brief: Brief }) {
           ))}
           .
         </p>
+      )}
+      {sure.weights !== null && (
+        <>
+          <h3>If the points weighed otherwise</h3>
+          <p>
+            <Say s={sure.weights.says} />
+          </p>
+          <List of={sure.weights.others.map((other) => other.says)} />
+        </>
       )}
     </Section>
   )
