@@ -1,8 +1,10 @@
 /** The drying clock in words and figures that open: what a page or a brief shows of one timber. */
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
+import { percent } from '../data/units'
 import { clockOf, monthOf } from './clock'
 import type { Clock, ClockAsked, ClockJob, ClockLine, ClockReport, Milestone, Moment } from './clock-types'
+import { limit } from './facts'
 import { MONTHS } from './months'
 import { computed, quantity, sentence } from './say'
 
@@ -67,9 +69,6 @@ const yearWords = (days: number): string =>
   `of the ${ORDINALS[Math.floor(days / 365.25)] ?? 'last'} year after the raising`
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth']
 
-/** How far core and shell must differ for the difference to be worth a word, fraction. */
-const STEEP = 0.05
-
 function saysOf(curve: Clock, lines: readonly ClockLine[], job: ClockJob, reference: Reference): Sentence[] {
   const line = (id: Moment) => lines.find((l) => l.id === id)
   const raised = line('raised')
@@ -102,7 +101,7 @@ function saysOf(curve: Clock, lines: readonly ClockLine[], job: ClockJob, refere
     )
   }
   const { shell, core, day } = curve.steepest
-  if (Math.min(core, curve.fibreSaturation) - shell > STEEP) {
+  if (Math.min(core, curve.fibreSaturation) - shell > percent(limit(reference, 'steep-gradient'))) {
     const origin = computed(reference, 'clock')
     const raisedOn = curve.milestones.find((m) => m.id === 'raised')?.day ?? 0
     const values = { shell: quantity('moisture', shell, origin), core: quantity('moisture', core, origin) }

@@ -5,7 +5,6 @@ import { type DryingWood, dryingCourse, type Stage } from '../wood/drying'
 import { type Exposure, type ServiceMoisture, serviceMoisture } from '../wood/service'
 import type { ClockJob, Heating, Moment } from './clock-types'
 import { limit } from './facts'
-import { greenOf } from './yard'
 
 const YEAR = 365.25
 const WEEK = 7
@@ -52,7 +51,7 @@ function kilnStages(job: ClockJob, wood: DryingWood, reference: Reference): Stag
     wood,
     breadth: job.section[0],
     depth: job.section[1],
-    moisture: greenOf(job.wood),
+    moisture: job.wood.greenWhole,
     startDay: 0,
     stages
   })
@@ -90,5 +89,5 @@ export function timed(job: ClockJob, wood: DryingWood, reference: Reference, rai
   }
   stages.push({ air: inside, days: usual.shownYears * YEAR, surface: open })
   ends('settled')
-  return { stages, moments, start: seasoning === 'rfv' ? job.dried : greenOf(job.wood) }
+  return { stages, moments, start: seasoning === 'rfv' ? job.dried : job.wood.greenWhole }
 }

@@ -11,7 +11,6 @@ import type { Facts } from './facts'
 import { housingNeeded } from './joints'
 import { GRAIN_ANGLES, type OptionFacts } from './option-facts'
 import { ANSWERED, computed, limitQuantity, PRACTICE, quantity } from './say'
-import { greenOf } from './yard'
 
 export type FigureOf = (o: OptionFacts, facts: Facts, reference: Reference) => Quantity
 
@@ -78,7 +77,7 @@ function deliveredOrigin(o: OptionFacts, reference: Reference): Origin {
   if (o.option.seasoning !== 'air') return originOf(o.seasoning as Sourced)
   const { min: low, max: high } = o.wood.airDays
   return computed(reference, 'air-moisture', {
-    'M at the saw': quantity('moisture', greenOf(o.wood), o.wood.greenOrigin),
+    'M at the saw': quantity('moisture', o.wood.greenWhole, o.wood.greenOrigin),
     t: quantity('weeks', o.yardWeeks, practice),
     k: quantity('ratio', o.wood.drying.factor, computed(reference, 'drying-fit'), {
       low: o.wood.drying.slowest,

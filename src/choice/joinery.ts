@@ -4,11 +4,11 @@ import { INCH } from '../data/units'
 import { loadCases } from '../frame/cases'
 import { mainLineLoads, ownWeight } from '../frame/job'
 import { jointsFor, jointWood } from '../frame/joinery'
-import type { Joint } from '../frame/joint'
+import type { Joint, JointSetting } from '../frame/joint'
 import type { Piece } from '../frame/seat'
 import { kingPostForces } from '../frame/truss'
 import type { Section } from '../frame/values'
-import { type Facts, limit } from './facts'
+import { limit } from './facts'
 import { frameJob, valuesOf } from './frame-for'
 import type { OptionFacts } from './option-facts'
 import type { Context } from './rule'
@@ -19,12 +19,12 @@ function pieceOf(o: OptionFacts, id: 'rafter' | 'tie' | 'beam' | 'post'): Piece 
   return sized?.section && sized.values ? { section: sized.section, values: sized.values } : null
 }
 
-const setting = (facts: Facts, reference: Reference) => ({
-  // White oak, the usual peg.
+/** How joints are cut: draw-bored, with the usual peg, which stands first of its list. */
+export const jointSetting = (reference: Reference, wet: boolean): JointSetting => ({
   pegGravity: reference.joints.pegWoods[0]?.gravity ?? reference.joints.peg.gravityLeast,
   tenon: limit(reference, 'mortise-width') * INCH,
   drawBored: true,
-  wet: facts.wet
+  wet
 })
 
 /** A square of the wood, as broad as what it meets. */
@@ -55,7 +55,12 @@ export function joineryOf(o: OptionFacts, c: Context): readonly Joint[] {
       load: (load * facts.span) / 2,
       duration
     }))
-    return jointsFor(reference.joints, { kind: 'beam', cases, beam, post: stands }, wood, setting(facts, reference))
+    return jointsFor(
+      reference.joints,
+      { kind: 'beam', cases, beam, post: stands },
+      wood,
+      jointSetting(reference, facts.wet)
+    )
   }
   const [rafter, tie] = [pieceOf(o, 'rafter'), pieceOf(o, 'tie')]
   const king = rafter && square(rafter.section[0], o.wood, c)
@@ -81,5 +86,5 @@ export function joineryOf(o: OptionFacts, c: Context): readonly Joint[] {
     post,
     beyond: null
   } as const
-  return jointsFor(reference.joints, frame, wood, setting(facts, reference))
+  return jointsFor(reference.joints, frame, wood, jointSetting(reference, facts.wet))
 }

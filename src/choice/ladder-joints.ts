@@ -1,6 +1,6 @@
 /** The joints of a sized job: of a truss its heel and its posts' ends, of a beam its seat on a post. A first look. */
 import type { Reference } from '../data/reference'
-import { GRAVITY, INCH } from '../data/units'
+import { GRAVITY } from '../data/units'
 import type { Duration } from '../frame/factors'
 import { jointsFor, jointWood } from '../frame/joinery'
 import type { Joint, JointSetting } from '../frame/joint'
@@ -11,18 +11,12 @@ import type { Piece } from '../frame/seat'
 import { type PartId, type TrussForm, trussParts } from '../frame/truss-forces'
 import { heelJoint, kingFoot, type TrussCase } from '../frame/truss-joints'
 import { type LoadState, loadStates, type OwnLoads } from '../frame/truss-parts'
-import { limit } from './facts'
+import { jointSetting } from './joinery'
 import type { Tried } from './ladder-job'
 import type { LadderJob } from './ladder-types'
 
 const pieceOf = (part: SizedMember | undefined): Piece | null =>
   part?.sized.section && part.sized.values ? { section: part.sized.section, values: part.sized.values } : null
-
-function settingOf(reference: Reference, wet: boolean): JointSetting | null {
-  // The first of the list is the usual peg.
-  const peg = reference.joints.pegWoods[0]
-  return peg ? { pegGravity: peg.gravity, tenon: limit(reference, 'mortise-width') * INCH, drawBored: true, wet } : null
-}
 
 /** Own weights of the sized truss as even loads, N/mm: what hangs above counts as if all of it got to the joints. */
 function ownLoads(tried: Tried): OwnLoads {
@@ -125,9 +119,9 @@ function beamJoints(part: SizedMember, tried: Tried, reference: Reference, setti
 /** The joints that are looked at; none for joists, purlins, rafters and posts, and where a timber has no section. */
 export function ladderJoints(job: LadderJob, tried: Tried, reference: Reference): readonly Joint[] {
   const { kind } = job
-  const setting = settingOf(reference, tried.spec.wet)
+  const setting = jointSetting(reference, tried.spec.wet)
   const [first] = tried.parts
-  if (!setting || !first) return []
+  if (!first) return []
   if (isTruss(kind)) return trussJoints(kind, tried, reference, setting)
   return kind === 'beam' || kind === 'ridge' ? beamJoints(first, tried, reference, setting) : []
 }

@@ -4,11 +4,6 @@ import type { Section } from '../frame/values'
 import { type Course, type DryingWood, dryingCourse, type YearlyAir } from '../wood/drying'
 import type { Facts } from './facts'
 
-/** Least moisture at which a timber is taken to come from the saw, fraction: some woods print a drier heart. */
-export const WET_FROM_SAW = 0.25
-
-export const greenOf = (wood: Wood): number => Math.max(wood.greenWhole, WET_FROM_SAW)
-
 /** How the wood dries: in the middle, or as the slowest or quickest of its published boards. */
 export function dryingWood(wood: Wood, which: keyof Wood['drying'] = 'factor'): DryingWood {
   return { gravityGreen: wood.gravityGreen, fibreSaturation: wood.fibreSaturation, factor: wood.drying[which] }
@@ -52,7 +47,7 @@ export function yardCourse(
     wood: dryingWood(wood),
     breadth: section[0],
     depth: section[1],
-    moisture: greenOf(wood),
+    moisture: wood.greenWhole,
     startDay: felledDay(reference),
     cells: COARSE,
     stages: [

@@ -5,7 +5,7 @@ import { clockOf } from '../../src/choice/clock'
 import { readClock } from '../../src/choice/clock-door'
 import { judgeAll } from '../../src/choice/judge'
 import { settle } from '../../src/choice/settle'
-import { dryingWood, greenOf } from '../../src/choice/yard'
+import { dryingWood } from '../../src/choice/yard'
 import { FOOT, INCH, PSF } from '../../src/data/units'
 import { dryingCourse } from '../../src/wood/drying'
 import { reference, sheet } from '../reference'
@@ -59,7 +59,7 @@ describe('drying', () => {
     if (!oak || !madison) throw new Error('no oak at Madison')
     const air = { temperatureC: madison.temperatureC, equilibrium: madison.temperatureC.map(() => 0.13) }
     const stages = [{ air, days: 5 * 365.25, surface: reference.drying.pile }]
-    const spec = { wood: dryingWood(oak), breadth: 203, depth: 254, moisture: greenOf(oak), startDay: 15, stages }
+    const spec = { wood: dryingWood(oak), breadth: 203, depth: 254, moisture: oak.greenWhole, startDay: 15, stages }
     await bench('five years of drying, one section', () => void dryingCourse(spec)).run()
   })
   test('a drying clock: yard, shop, frame and five years after, with its band', async ({ bench }) => {

@@ -25,7 +25,7 @@ function fit(wood: Wood): Fit {
   if (!town) throw new Error(`no yard for ${wood.id}`)
   const equilibrium = town.temperatureC.map((t, i) => equilibriumMoisture(t, town.humidity[i] ?? 0))
   const yard = { air: { temperatureC: town.temperatureC, equilibrium }, days: 1500, surface: reference.drying.pile }
-  return fitFactor(wood, Math.max(wood.greenWhole, 0.25), yard, wood.airDays)
+  return fitFactor(wood, wood.greenWhole, yard, wood.airDays)
 }
 
 const woods = [...reference.woods.values()].sort((a, b) => (a.id < b.id ? -1 : 1))

@@ -1,7 +1,7 @@
 /** The drying of timbers against what has been measured and what the trade reports; misfits said. */
 import { describe, expect, it } from 'vitest'
 import { chamberDays } from '../../src/choice/delivery'
-import { dryingWood, greenOf } from '../../src/choice/yard'
+import { dryingWood } from '../../src/choice/yard'
 import type { Wood } from '../../src/data/reference'
 import { INCH } from '../../src/data/units'
 import { dayOfMean, dryingCourse, onDay, type Stage } from '../../src/wood/drying'
@@ -51,7 +51,7 @@ describe('two-inch boards of hardwood against one-inch ones (wengert-qa: 180 and
   it('about three times as long, stacked in spring', () => {
     const days = (thick: number) => {
       const stage = yardOf(woodOf('red-oak'), 1500)
-      return dayOfMean(course('red-oak', thick * INCH, 1e6, greenOf(woodOf('red-oak')), mid(4), stage), 0.2)
+      return dayOfMean(course('red-oak', thick * INCH, 1e6, woodOf('red-oak').greenWhole, mid(4), stage), 0.2)
     }
     const times = days(2) / days(1)
     // The note gives both times as round figures of a month or two: 2.4 to 4 covers a half month either way.
@@ -71,7 +71,7 @@ describe('oak beams in the yard (trade page, seen)', () => {
     '%d in, stacked in month %d: after two years the face is near 20 %, the core still at 30 or above',
     (size, month) => {
       const stage = yardOf(woodOf('white-oak'), 730)
-      const beam = course('white-oak', size * INCH, size * INCH, greenOf(woodOf('white-oak')), mid(month), stage)
+      const beam = course('white-oak', size * INCH, size * INCH, woodOf('white-oak').greenWhole, mid(month), stage)
       const face = beam.profiles.at(-1)?.[0]
       expect(face?.from).toBeLessThan(10)
       expect(face?.moisture).toBeGreaterThan(0.17)
@@ -89,13 +89,13 @@ describe('timbers drying in a heated house', () => {
     expect(mean).toBeLessThan(0.12)
   })
   it('1 in white oak in a heated house comes below 10 % in 90 to 150 days (miceli-1982, abstract seen)', () => {
-    const days = dayOfMean(course('white-oak', INCH, 1e6, greenOf(woodOf('white-oak')), 0, room(0.065, 900)), 0.1)
+    const days = dayOfMean(course('white-oak', INCH, 1e6, woodOf('white-oak').greenWhole, 0, room(0.065, 900)), 0.1)
     expect(days).toBeGreaterThan(90)
     expect(days).toBeLessThan(150)
   })
   it('its 2 in boards were as quick there; the model gives three to four times as long, and errs to the slow side', () => {
     const days = (thick: number) =>
-      dayOfMean(course('white-oak', thick * INCH, 1e6, greenOf(woodOf('white-oak')), 0, room(0.065, 1500)), 0.1)
+      dayOfMean(course('white-oak', thick * INCH, 1e6, woodOf('white-oak').greenWhole, 0, room(0.065, 1500)), 0.1)
     expect(days(2) / days(1)).toBeGreaterThan(3)
     expect(days(2) / days(1)).toBeLessThan(4.2)
   })
@@ -104,9 +104,9 @@ describe('timbers drying in a heated house', () => {
 describe('house logs of Sitka spruce under cover: most of the loss within 8 months (nicholls-brackley-2009, abstract seen)', () => {
   it('an 8 in timber at Juneau', () => {
     const wood = woodOf('sitka-spruce')
-    const log = course('sitka-spruce', 8 * INCH, 8 * INCH, greenOf(wood), mid(4), yardOf(wood, 730))
+    const log = course('sitka-spruce', 8 * INCH, 8 * INCH, wood.greenWhole, mid(4), yardOf(wood, 730))
     const [first, end] = [onDay(log, log.mean, 243), log.mean.at(-1) ?? 0]
-    expect((greenOf(wood) - first) / (greenOf(wood) - end)).toBeGreaterThan(0.5)
+    expect((wood.greenWhole - first) / (wood.greenWhole - end)).toBeGreaterThan(0.5)
   })
 })
 
@@ -128,7 +128,7 @@ describe('kiln and vacuum', () => {
       wood: dryingWood(woodOf('white-spruce')),
       breadth: 6 * INCH,
       depth: 8 * INCH,
-      moisture: greenOf(woodOf('white-spruce')),
+      moisture: woodOf('white-spruce').greenWhole,
       startDay: 0,
       stages
     })

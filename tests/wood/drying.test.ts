@@ -1,7 +1,7 @@
 /** What must hold of any timber drying anywhere. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { dryingWood, greenOf } from '../../src/choice/yard'
+import { dryingWood } from '../../src/choice/yard'
 import { transverseDiffusion } from '../../src/wood/diffusivity'
 import { type Course, dayOfMean, dryingCourse, onDay, type Stage } from '../../src/wood/drying'
 import { boardDays, fitFactor } from '../../src/wood/drying-fit'
@@ -27,7 +27,7 @@ const run = (j: Job, stages: readonly Stage[], change: { factor?: number; breadt
     wood: { ...dryingWood(j.wood), factor: j.wood.drying.factor * (change.factor ?? 1) },
     breadth: change.breadth ?? j.breadth,
     depth: j.depth,
-    moisture: greenOf(j.wood),
+    moisture: j.wood.greenWhole,
     startDay: j.startDay,
     stages
   })
@@ -52,7 +52,7 @@ describe('a timber in the yard, then in a heated room', () => {
         for (const list of [c.mean, c.shell, c.core]) {
           for (const m of list) {
             expect(m).toBeGreaterThan(driest - 0.002)
-            expect(m).toBeLessThan(Math.max(greenOf(j.wood), ...(stage.air.equilibrium as readonly number[])) + 0.002)
+            expect(m).toBeLessThan(Math.max(j.wood.greenWhole, ...(stage.air.equilibrium as readonly number[])) + 0.002)
           }
         }
       }),
