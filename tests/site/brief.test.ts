@@ -185,9 +185,15 @@ describe('a brief is sound', () => {
     await noSidewaysScroll(page)
   })
 
-  it('on paper: a few sheets, Letter and A4, nothing to press', async () => {
-    const page = await openPage(LINK)
-    await page.locator('.brief h1').waitFor()
+  it.each([
+    // What is still open takes a sheet more.
+    ['with open questions', LINK, 11],
+    ['the pavilion', '/examples/lakeside-pavilion/', 10],
+    ['the hall', '/examples/ridge-hall/', 10]
+  ])('on paper, Letter and A4, nothing to press: %s', async (_, path, most) => {
+    const page = await openPage(path)
+    // The last part to come.
+    await page.locator('#change .list').first().waitFor()
     await page.emulateMedia({ media: 'print' })
     expect(await page.locator('.btn:visible, .source:visible, .notice:visible').count()).toBe(0)
     expect(await page.locator('.origins').isVisible()).toBe(true)
@@ -195,7 +201,7 @@ describe('a brief is sound', () => {
       const pdf = (await page.pdf({ format, preferCSSPageSize: false })).toString('latin1')
       const sheets = pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
       expect(sheets, format).toBeGreaterThan(2)
-      expect(sheets, format).toBeLessThan(11)
+      expect(sheets, format).toBeLessThanOrEqual(most)
     }
   })
 
