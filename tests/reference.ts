@@ -2,7 +2,7 @@
 import * as v from 'valibot'
 import { content, sampleShop } from '../src/data/content'
 import { buildReference } from '../src/data/reference'
-import { shopSheetSchema } from '../src/data/schema'
+import { shopSheetSchema } from '../src/data/shop-schema'
 
 export const reference = buildReference(content)
 export const sheet = v.parse(shopSheetSchema, sampleShop)

@@ -1,7 +1,7 @@
 /** The whole job in one function: answers, a shop sheet and the reference in; a Brief out. */
 import type { Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
-import type { ShopSheetContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import { climateSection } from './brief/climate'
 import { clockSection } from './brief/clock'
 import { askOf, cautionsOf } from './brief/closing'

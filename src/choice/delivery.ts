@@ -1,6 +1,7 @@
 /** What is delivered: how dry, how much of it has shrunk by then, and in how many weeks. */
 import type { Reference, Wood } from '../data/reference'
-import type { SeasoningContent, ShopSheetContent } from '../data/schema'
+import type { SeasoningContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import { INCH, percent } from '../data/units'
 import type { Section } from '../frame/values'
 import { dayOfMean, onDay } from '../wood/drying'
@@ -14,11 +15,17 @@ export function chamberDays(seasoning: SeasoningContent, breadth: number): numbe
   return (seasoning.daysAtOneInch ?? 0) * (breadth / INCH) ** (seasoning.thicknessPower ?? 1)
 }
 
+/** How a wood comes free of heart centre: as this shop says, else as the trade has it. */
+export function freeOfHeartOf(sheet: ShopSheetContent, wood: Wood): 'usual' | 'rare' | 'hardly' {
+  const own = sheet.woods.find((w) => w.species === wood.id)?.freeOfHeart
+  return own === undefined ? wood.supply.freeOfHeart : ({ usual: 'usual', request: 'rare', no: 'hardly' } as const)[own]
+}
+
 /** Whether the shop must ask for it: a wood on request, or one that rarely comes free of heart centre. */
 export function onRequestOf(sheet: ShopSheetContent, wood: Wood, heart: Heart): boolean {
   return (
     (sheet.woods.find((w) => w.species === wood.id)?.onRequest ?? false) ||
-    (heart === 'free' && wood.supply.freeOfHeart !== 'usual')
+    (heart === 'free' && freeOfHeartOf(sheet, wood) !== 'usual')
   )
 }
 

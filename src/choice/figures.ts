@@ -266,7 +266,7 @@ export function moneyFigures(o: OptionFacts, reference: Reference, placeholder: 
     ...q,
     origin: { ...q.origin, ...own, ...(q.origin.formula ? { formula: q.origin.formula } : {}) }
   })
-  const price = mark(quantity('pricePerVolume', o.pricePerVolume, computed(reference, 'price')))
+  const price = mark(quantity('pricePerVolume', o.price.total, computed(reference, 'price')))
   const volume = quantity('volume', o.volume, computed(reference, 'volume'))
   const timber = mark(quantity('money', o.timberCost, computed(reference, 'timber-cost', { amount: volume, price })))
   const job = mark(quantity('money', o.jobCost, computed(reference, 'job-cost', { timber })))

@@ -1,6 +1,6 @@
 /** The frame of a job in one wood: what section its timbers need, once a wood, heart and dryness. */
 import type { Grade, Reference, Wood } from '../data/reference'
-import type { ShopSheetContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import { FOOT, INCH, percent } from '../data/units'
 import { temperatureFactors } from '../frame/factors'
 import { type FrameJob, type Member, sizeFrame } from '../frame/job'
@@ -28,17 +28,24 @@ export function availableOf(sheet: ShopSheetContent, wood: Wood): Available {
   }
 }
 
+/** The grade this wood is sold at: its own where the sheet names one. */
+export const gradeOf = (sheet: ShopSheetContent, wood: Wood): Grade =>
+  sheet.woods.find((w) => w.species === wood.id)?.grade ?? sheet.grade
+
 export const canBeSawn = (section: Section, heart: Heart, available: Available): boolean =>
   section[0] <= available.largest[0] + 0.1 &&
   section[1] <= available.largest[1] + 0.1 &&
   logDiameterNeeded(heart, section[0], section[1]) <= available.log + 0.1
 
-/** The sheet's sections at their actual size, mm: planed timbers are half an inch under. Source: nds, Supplement Table 1B. */
+/**
+ * The sheet's sections at their actual size, mm. Sizes in inches come half an inch under where they are planed; sizes in mm
+ * are named as they come. Source: nds, Supplement Table 1B.
+ */
 export function seriesOf(sheet: ShopSheetContent): Section[] {
-  const less = sheet.surface === 'planed' ? 0.5 : 0
-  return inTryingOrder(
-    sheet.sections.map(([p = 0, q = 0]): Section => [(Math.min(p, q) - less) * INCH, (Math.max(p, q) - less) * INCH])
-  )
+  const { unit, sizes } = sheet.sections
+  const less = unit === 'in' && sheet.surface === 'planed' ? 0.5 : 0
+  const side = (named: number) => (named - less) * (unit === 'in' ? INCH : 1)
+  return inTryingOrder(sizes.map(([p = 0, q = 0]): Section => [side(Math.min(p, q)), side(Math.max(p, q))]))
 }
 
 /** Design values of a wood by section: its table row, or derived from clear wood, or none. */
@@ -122,7 +129,7 @@ export function frameOf(
   const sawn = shopSeries.filter((s) => canBeSawn(s, heart, available))
   const cap = facts.depthLimit
   const series = facts.size ? [facts.size] : cap === null ? sawn : sawn.filter((s) => s[1] <= cap + 0.1)
-  const own = valuesOf(wood, sheet.grade, reference)
+  const own = valuesOf(wood, gradeOf(sheet, wood), reference)
   const ct = temperatureFactors(Math.max(...facts.service.temperatureC), facts.wet)
   const values = (section: Section) => {
     const found = own(section)

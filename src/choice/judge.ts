@@ -1,6 +1,6 @@
 /** Every option judged: in or out, which rules spoke, scores, and the order. */
 import type { Reference } from '../data/reference'
-import type { ShopSheetContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import { type Facts, factsFrom } from './facts'
 import { type Frame, frameOf, seriesOf } from './frame-for'
 import { type OptionFacts, optionFacts } from './option-facts'

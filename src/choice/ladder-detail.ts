@@ -1,7 +1,7 @@
 /** The wood that is looked into: every timber with all its checks, its joints, and a way out where it does not pass. */
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
-import type { ShopSheetContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import type { Check } from '../frame/check'
 import type { Joint } from '../frame/joint'
 import { type MemberSize, sizeMember } from '../frame/member'

@@ -1,7 +1,7 @@
 /** A job of the size ladder in one wood: its loads, its spec, the sections that there are, its timbers. */
 import type { Sentence } from '../data/quantity'
 import type { Reference, Wood } from '../data/reference'
-import type { ShopSheetContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import { FOOT } from '../data/units'
 import { memberParts, type SizedMember, type Values } from '../frame/member-parts'
 import type { MemberSpec } from '../frame/member-spec'

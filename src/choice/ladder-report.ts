@@ -1,7 +1,7 @@
 /** The size ladder of a job: what each wood needs for it, leanest first, and one of them looked into. Pure. */
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
-import type { ShopSheetContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import type { Joint } from '../frame/joint'
 import type { SizedMember } from '../frame/member-parts'
 import { isTruss } from '../frame/member-spec'

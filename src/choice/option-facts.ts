@@ -1,9 +1,10 @@
 /** The numbers of one option, in SI, before anyone judges them. */
 import type { Reference, Wood } from '../data/reference'
-import type { SeasoningContent, ShopSheetContent } from '../data/schema'
+import type { SeasoningContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import { percent } from '../data/units'
 import type { Section } from '../frame/values'
-import { bill, pricePerVolume } from '../shop/price'
+import { type Bill, bill, type PriceParts, priceParts } from '../shop/price'
 import { transverseDiffusion } from '../wood/diffusivity'
 import type { Band } from '../wood/joints'
 import { checkOpening, faceShares, logDiameterNeeded } from '../wood/section'
@@ -11,7 +12,7 @@ import { changeBetween, dimensionChange } from '../wood/shrinkage'
 import { swingShare } from '../wood/swing'
 import { type GrainProfile, type Twist, twistOf } from '../wood/twist'
 import { densityAt } from '../wood/weight'
-import { delivery, onRequestOf } from './delivery'
+import { delivery, freeOfHeartOf, onRequestOf } from './delivery'
 import { type Facts, limit } from './facts'
 import { type Available, availableOf, type Frame } from './frame-for'
 import type { Option } from './types'
@@ -71,12 +72,15 @@ export interface OptionFacts {
   readonly stickVolume: number
   readonly stickMass: number
   readonly volume: number
-  readonly pricePerVolume: number
+  readonly price: PriceParts
   readonly timberCost: number
   readonly jobCost: number
+  readonly bill: Bill
   /** Middle of the range of durability classes. */
   readonly durabilityClass: number
   readonly onRequest: boolean
+  /** How it comes free of heart centre. */
+  readonly freeOfHeart: 'usual' | 'rare' | 'hardly'
 }
 
 /** Strain along the grain from green to oven-dry that a wood is taken to have, low and high, fractions. */
@@ -158,14 +162,16 @@ export function optionFacts(
   const waste = 1 + sheet.wastePercent / 100
   const stickVolume = (b * d * facts.stick) / 1e9
   const volume = (pieces.reduce((sum, v) => sum + v, 0) * facts.count * waste) / 1e9
-  const perVolume = pricePerVolume(sheet, option.species, {
-    freeTimes:
-      option.heart === 'boxed' ? 0 : wood.supply.freeOfHeart === 'usual' ? 1 : limit(reference, 'rare-free-add'),
+  const freeOfHeart = freeOfHeartOf(sheet, wood)
+  // A price that the shop states for this wood is what it asks, rare or not.
+  const stated = sheet.woods.find((w) => w.species === wood.id)?.freeOfHeartAddPercent !== undefined
+  const price = priceParts(sheet, option.species, {
+    freeTimes: option.heart === 'boxed' ? 0 : stated || freeOfHeart === 'usual' ? 1 : limit(reference, 'rare-free-add'),
     seasoning: option.seasoning,
     length,
     depth: d
   })
-  const cost = bill(sheet, volume, perVolume)
+  const cost = bill(sheet, volume, price.total)
   return {
     option,
     wood,
@@ -211,11 +217,13 @@ export function optionFacts(
     stickVolume,
     stickMass: densityAt(wood.gravityGreen, delivered) * stickVolume,
     volume,
-    pricePerVolume: perVolume,
+    price,
     timberCost: cost.timber,
     jobCost: cost.job,
+    bill: cost,
     durabilityClass: (wood.durability.best + wood.durability.worst) / 2,
-    onRequest: onRequestOf(sheet, wood, option.heart)
+    onRequest: onRequestOf(sheet, wood, option.heart),
+    freeOfHeart
   }
 }
 

@@ -1,6 +1,6 @@
 /** Every option a shop sheet holds: species x heart x seasoning. */
 import type { Reference } from '../data/reference'
-import type { ShopSheetContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import type { Heart, Option, Seasoning } from './types'
 
 export const HEARTS: readonly Heart[] = ['boxed', 'free']

@@ -4,7 +4,8 @@
  */
 import type { Sentence, SourceRef } from '../data/quantity'
 import type { Reference } from '../data/reference'
-import type { Mark, ShopSheetContent } from '../data/schema'
+import type { Mark } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import type { Facts } from './facts'
 import type { OptionFacts } from './option-facts'
 import type { Effect, Topic } from './types'

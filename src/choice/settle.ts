@@ -1,7 +1,7 @@
 /** What the answers so far settle: the live list beside the questions. */
 import type { Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
-import type { ShopSheetContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import { bestOfEachWood } from './brief'
 import { limit } from './facts'
 import { judgeAll } from './judge'

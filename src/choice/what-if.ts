@@ -4,7 +4,7 @@
  */
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
-import type { ShopSheetContent } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
 import { type FrameCache, type Judged, judgeAll } from './judge'
 import { askedQuestions } from './questions'
 import { HEART_SAYS, seasoningWords } from './report'

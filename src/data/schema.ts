@@ -454,62 +454,6 @@ export const indoorSchema = v.strictObject({
   ...origin
 })
 
-const money = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1000))
-const percent = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(300))
-const inches = v.pipe(v.number(), v.finite(), v.minValue(2), v.maxValue(36))
-
-/** What a shop can supply and charges. The sample's prices are invented and `placeholder` says so. */
-export const shopSheetSchema = v.strictObject({
-  version: v.literal(1),
-  name: v.pipe(v.string(), v.trim(), v.nonEmpty(), v.maxLength(80)),
-  placeholder: v.boolean(),
-  note: v.optional(v.pipe(v.string(), v.maxLength(2000))),
-  grade: v.picklist(['Select Structural', 'No.1', 'No.2']),
-  surface: v.picklist(['full-sawn', 'planed']),
-  woods: v.pipe(
-    v.array(
-      v.strictObject({
-        species: key,
-        perBoardFoot: money,
-        onRequest: v.optional(v.boolean()),
-        longestFt: v.optional(v.pipe(v.number(), v.minValue(4), v.maxValue(120))),
-        largestIn: v.optional(v.pipe(v.array(inches), v.length(2)))
-      })
-    ),
-    v.nonEmpty()
-  ),
-  /** Weeks that a wood on request takes beyond the rest. */
-  requestWeeks: v.pipe(v.number(), v.minValue(0), v.maxValue(104)),
-  freeOfHeartAddPercent: percent,
-  longAddPercent: v.strictObject({ aboveFt: v.pipe(v.number(), v.minValue(4), v.maxValue(120)), add: percent }),
-  largeAddPercent: v.strictObject({ aboveIn: inches, add: percent }),
-  seasonings: v.pipe(
-    v.array(
-      v.strictObject({
-        id: v.picklist(['green', 'air', 'kiln', 'rfv']),
-        addPerBoardFoot: money,
-        leadWeeks: v.pipe(v.number(), v.minValue(0), v.maxValue(260)),
-        /** Longest the shop keeps timbers in the yard, weeks (air-dried only). */
-        yardWeeks: v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(520)))
-      })
-    ),
-    v.nonEmpty()
-  ),
-  /** Weeks of joinery between timber in hand and raising. */
-  joineryWeeks: v.pipe(v.number(), v.minValue(0), v.maxValue(104)),
-  /** Section series, in, shorter side then longer side. */
-  sections: v.pipe(v.array(v.pipe(v.array(inches), v.length(2))), v.nonEmpty()),
-  wastePercent: percent,
-  rates: v.strictObject({
-    joineryPerBoardFoot: money,
-    raisingPerBoardFoot: money,
-    finishPerBoardFoot: money,
-    engineeringPercent: percent,
-    freightPercent: percent
-  })
-})
-export type ShopSheetContent = v.InferOutput<typeof shopSheetSchema>
-
 /** A formula that the page can open beside a figure it computed. */
 export const formulaSchema = v.strictObject({
   name: text,

@@ -11,7 +11,7 @@ import { reportOf } from '../choice/report'
 import { settle } from '../choice/settle'
 import { whatIf } from '../choice/what-if'
 import { buildReference, type Content } from '../data/reference'
-import { shopSheetSchema } from '../data/schema'
+import { shopSheetSchema } from '../data/shop-schema'
 import type { Engine, Glance } from './engine'
 
 export interface Supplies {

@@ -4,7 +4,7 @@ import * as v from 'valibot'
 import { describe, expect, it } from 'vitest'
 import { content, sampleShop } from '../../src/data/content'
 import { buildReference } from '../../src/data/reference'
-import { shopSheetSchema } from '../../src/data/schema'
+import { shopSheetSchema } from '../../src/data/shop-schema'
 import { reference, sheet } from '../reference'
 
 const code = ['wood', 'frame', 'choice', 'shop', 'data']

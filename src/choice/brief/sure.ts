@@ -1,6 +1,6 @@
 /** How firm the choice is: what was left open is carried through, and each open question weighed. */
 import type { Reference } from '../../data/reference'
-import type { ShopSheetContent } from '../../data/schema'
+import type { ShopSheetContent } from '../../data/shop-schema'
 import { evenAt, evenSteps } from '../even'
 import { plausibleAnswers } from '../facts'
 import { type FrameCache, type Judged, type Judging, judgeAll } from '../judge'

@@ -61,9 +61,12 @@ export const supplyRules: readonly Rule[] = [
     id: 'supply-free',
     about: 'supply',
     effect: 'out',
-    when: (o) => o.option.heart === 'free' && o.wood.supply.freeOfHeart === 'hardly',
+    when: (o) => o.option.heart === 'free' && o.freeOfHeart === 'hardly',
     short: () => sentence('not sold free of heart'),
-    says: (o) => sentence(`Framing timbers of ${o.wood.said} are hardly ever sold free of heart centre.`),
+    says: (o, { sheet }) =>
+      o.wood.supply.freeOfHeart === 'hardly'
+        ? sentence(`Framing timbers of ${o.wood.said} are hardly ever sold free of heart centre.`)
+        : sentence(`${sheet.name} does not supply ${o.wood.said} free of heart centre.`),
     sources: [PRACTICE],
     mark: 'practice'
   },
@@ -71,7 +74,7 @@ export const supplyRules: readonly Rule[] = [
     id: 'supply-free-rare',
     about: 'supply',
     effect: 'caution',
-    when: (o) => o.option.heart === 'free' && o.wood.supply.freeOfHeart === 'rare',
+    when: (o) => o.option.heart === 'free' && o.freeOfHeart === 'rare',
     short: () => sentence('free of heart to order'),
     says: (o) =>
       sentence(
