@@ -10,8 +10,8 @@ import { ladderReport } from '../choice/ladder-report'
 import { reportOf } from '../choice/report'
 import { settle } from '../choice/settle'
 import { whatIf } from '../choice/what-if'
-import { buildReference, type Content } from '../data/reference'
-import { shopSheetSchema } from '../data/shop-schema'
+import { buildReference, type Content, type Reference } from '../data/reference'
+import { type ShopSheetContent, shopSheetSchema } from '../data/shop-schema'
 import type { Engine, Glance } from './engine'
 
 export interface Supplies {
@@ -19,10 +19,22 @@ export interface Supplies {
   readonly shop: unknown
 }
 
-export function startEngine({ content, shop }: Supplies): Engine {
+/** Reads the content once; gives an engine for each shop sheet, the sample's where none is named. */
+export function openWorkshop({ content, shop }: Supplies): (sheet?: ShopSheetContent) => Engine {
   const reference = buildReference(content)
-  const sheet = v.parse(shopSheetSchema, shop)
+  const sample = v.parse(shopSheetSchema, shop)
+  const engines = new WeakMap<ShopSheetContent, Engine>()
+  return (sheet = sample) => {
+    const engine = engines.get(sheet) ?? engineOf(sheet, reference)
+    engines.set(sheet, engine)
+    return engine
+  }
+}
+
+function engineOf(sheet: ShopSheetContent, reference: Reference): Engine {
   return {
+    sheet,
+    woods: [...reference.woods.values()].map(({ id, name, short }) => ({ id, name, short })),
     settle: (answers) => settle(answers, sheet, reference),
     glance: (answers): Glance => {
       const { context, judged } = judgeAll(answers, sheet, reference)

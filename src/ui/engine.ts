@@ -11,6 +11,7 @@ import type { Settled } from '../choice/settle'
 import type { Answers, Brief, LogEnd } from '../choice/types'
 import type { WhatIf } from '../choice/what-if'
 import type { Quantity } from '../data/quantity'
+import type { ShopSheetContent } from '../data/shop-schema'
 import type { Library } from './say/library'
 import { href } from './site/href'
 
@@ -22,6 +23,10 @@ export interface Glance extends Pick<Brief['climate'], 'months' | 'place'> {
 }
 
 export interface Engine {
+  /** The shop sheet that its options and prices come from. */
+  readonly sheet: ShopSheetContent
+  /** Every wood that there is data on, whether the sheet carries it or not. */
+  readonly woods: readonly { readonly id: string; readonly name: string; readonly short: string }[]
   readonly settle: (answers: Answers) => Settled
   readonly glance: (answers: Answers) => Glance
   readonly makeBrief: (answers: Answers) => Brief
@@ -35,19 +40,21 @@ export interface Engine {
   readonly library: Library
 }
 
-let loading: Promise<Engine> | undefined
+type Workshop = (sheet?: ShopSheetContent) => Engine
+let loading: Promise<Workshop> | undefined
 
-export function loadEngine(): Promise<Engine> {
+/** The engine for a shop's sheet; for the sample sheet where none is given. */
+export async function loadEngine(sheet?: ShopSheetContent): Promise<Engine> {
   loading ??= start().catch((error: unknown) => {
     // A lost connection must not be remembered: the next call tries again.
     loading = undefined
     throw error
   })
-  return loading
+  return (await loading)(sheet)
 }
 
-async function start(): Promise<Engine> {
+async function start(): Promise<Workshop> {
   const [core, response] = await Promise.all([import('./engine-core'), fetch(href('/data/reference.json'))])
   if (!response.ok) throw new Error(`reference data: ${response.status}`)
-  return core.startEngine(await response.json())
+  return core.openWorkshop(await response.json())
 }
