@@ -27,6 +27,8 @@ export function rangeInWords(q: Extract<Question, { kind: 'number' | 'section' }
       return `${Math.round(min / INCH)} to ${Math.round(max / INCH)} in (${Math.round(min)} to ${Math.round(max)} mm)`
     case 'pitch':
       return `${Math.round(min * 12)} to ${Math.round(max * 12)} in 12`
+    case 'money':
+      return `$${min.toLocaleString('en-US')} to $${max.toLocaleString('en-US')}`
     case 'count':
       return `${min} to ${max}`
   }

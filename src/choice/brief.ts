@@ -78,7 +78,13 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
   const favours = (lead?.reasons ?? []).filter((r) => r.effect === 'favour').map((r) => r.says)
   return {
     version: 1,
-    shop: { name: shopSheet.name, placeholder: shopSheet.placeholder, note: shopSheet.note ?? null },
+    shop: {
+      name: shopSheet.name,
+      contact: shopSheet.contact ?? null,
+      placeholder: shopSheet.placeholder,
+      note: shopSheet.note ?? null,
+      cautions: shopSheet.cautions ?? []
+    },
     answers,
     title: titleOf(c.facts),
     job: jobLines(c.facts),
@@ -102,6 +108,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
         wood: report.wood,
         in: report.in,
         report,
+        note: shopSheet.woods.find((w) => w.species === report.option.species)?.note ?? null,
         says: woodSays(report, lead, judging)
       })
     ),
@@ -113,13 +120,12 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     clock,
     durability: durabilitySection(lead, c),
     finish: finishSection(shown, c),
-    cost: lead
-      ? costSection(
-          lead,
-          woods.filter((w) => w.in),
-          c
-        )
-      : { says: [sentence('No price is given for a choice that cannot be made.')] },
+    cost: costSection(
+      lead,
+      leader,
+      woods.filter((w) => w.in),
+      c
+    ),
     cautions: cautionsOf(lead, leader, c),
     ask: askOf(lead, c)
   }

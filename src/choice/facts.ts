@@ -59,6 +59,8 @@ export interface Facts {
   readonly waits: string
   readonly heating: string
   readonly budget: string
+  /** Most that the frame may cost, cut and raised; null for no limit. */
+  readonly budgetSum: number | null
   readonly local: string
   /** null where all weigh alike. */
   readonly order: readonly Criterion[] | null
@@ -195,6 +197,7 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
     // Beams go into a room that is heated already.
     heating: project === 'beams' ? 'at-once' : word('heating'),
     budget: word('budget'),
+    budgetSum: number('budgetSum'),
     local: word('local'),
     order: Array.isArray(order) ? ([...order, ...CRITERIA.filter((c) => !order.includes(c))] as Criterion[]) : null,
     assumed,

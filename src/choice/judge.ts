@@ -67,12 +67,18 @@ export function judgeAll(
     items.reduce((m, o) => Math.min(m, of(o)), Number.POSITIVE_INFINITY)
   const leanest = passing.length > 0 ? least(passing, (o) => o.section[0] * o.section[1]) : null
   const leastNeeded = passing.length > 0 ? least(passing, (o) => o.frame.neededArea) : null
-  const first: Context = { facts, reference, sheet, leanest, leastNeeded, cheapest: 0 }
-  const spoken = all.map((o) => RULES.filter((rule) => rule.when(o, first)))
-  const isIn = spoken.map((fired) => !fired.some((r) => r.effect === 'out'))
+  const first: Context = { facts, reference, sheet, leanest, leastNeeded, cheapest: 0, affordable: null }
+  const passes = (fired: readonly Rule[]) => !fired.some((r) => r.effect === 'out')
+  const able = all.map((o) => RULES.filter((rule) => rule.when(o, first)))
+  const sum = facts.budgetSum
+  // Money rules out only what something that else does the job stays below.
+  const affordable = sum === null ? null : all.some((o, i) => passes(able[i] ?? []) && o.bill.low <= sum)
+  const second: Context = { ...first, affordable }
+  const spoken = sum === null ? able : all.map((o) => RULES.filter((rule) => rule.when(o, second)))
+  const isIn = spoken.map(passes)
   // The cheapest that can really be had sets the scale of cost; where nothing can, the cheapest of all.
   const can = all.filter((_, i) => isIn[i])
-  const context: Context = { ...first, cheapest: least(can.length > 0 ? can : all, (o) => o.timberCost) }
+  const context: Context = { ...second, cheapest: least(can.length > 0 ? can : all, (o) => o.timberCost) }
   const weights = criterionWeights(facts.order, facts.budget)
   const judged = all.map((o, i): Judged => {
     const scores = scoresOf(o, context)

@@ -445,6 +445,21 @@ export const QUESTIONS: readonly Question[] = [
     ]
   },
   {
+    id: 'budgetSum',
+    stage: 'plan',
+    kind: 'number',
+    quantity: 'money',
+    min: 500,
+    max: 5_000_000,
+    picture: 'money',
+    when: always,
+    title: 'Is there a sum for the frame: its timber, cut and raised?',
+    label: 'Sum for the frame',
+    why: 'What would go over it is ruled out, if something else does the job within it. Foundations, roof and walls are not in it.',
+    unsure: 'We set no limit, and say what it comes to.',
+    none: { id: 'none', label: 'No sum yet' }
+  },
+  {
     id: 'local',
     stage: 'plan',
     kind: 'choice',

@@ -20,6 +20,8 @@ export interface Context {
   readonly leastNeeded: number | null
   /** Cost of the cheapest option's timber. */
   readonly cheapest: number
+  /** Whether something that else does the job may come within the sum; null while that is not known, and without a sum. */
+  readonly affordable: boolean | null
 }
 
 export interface Rule {

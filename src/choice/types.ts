@@ -115,6 +115,8 @@ export interface WoodLine {
   readonly wood: string
   readonly in: boolean
   readonly report: OptionReport
+  /** What the shop notes of it. */
+  readonly note: string | null
   /** The shortest honest word on it: why it leads, what holds it back, or why it is out. */
   readonly says: Sentence
 }
@@ -188,6 +190,26 @@ export interface WeightReport {
   readonly others: readonly OtherFirst[]
 }
 
+/** What the leading option costs, part by part, and what every other wood adds to the timber and to the whole. */
+export interface CostReport {
+  readonly says: readonly Sentence[]
+  /** Timber first, then each part of the work that the sheet charges; empty where nothing passes. */
+  readonly bill: readonly { readonly name: string; readonly cost: Quantity }[]
+  /** With the range that the sheet's band gives it; null where nothing passes. */
+  readonly total: Quantity | null
+  /** Woods that pass, as ranked, against the cheapest of them. */
+  readonly woods: readonly CostLine[]
+}
+
+export interface CostLine {
+  readonly option: string
+  readonly short: string
+  readonly timber: Quantity
+  readonly job: Quantity
+  /** What it adds to the cheapest's timber and to its whole; null for the cheapest itself. */
+  readonly adds: { readonly timber: Quantity; readonly job: Quantity } | null
+}
+
 export interface JobLine {
   readonly question: string
   readonly label: string
@@ -199,7 +221,14 @@ export interface JobLine {
 export interface Brief {
   readonly version: 1
   /** Names the shop sheet that the options and prices came from, and whether its prices are invented. */
-  readonly shop: { readonly name: string; readonly placeholder: boolean; readonly note: string | null }
+  readonly shop: {
+    readonly name: string
+    readonly contact: string | null
+    readonly placeholder: boolean
+    readonly note: string | null
+    /** The shop's own words: plain text, not sentences of ours. */
+    readonly cautions: readonly string[]
+  }
   readonly answers: Answers
   readonly title: Sentence
   readonly job: readonly JobLine[]
@@ -252,7 +281,7 @@ export interface Brief {
     readonly water: { readonly details: Details; readonly roofed: boolean } | null
   }
   readonly finish: { readonly says: readonly Sentence[] }
-  readonly cost: { readonly says: readonly Sentence[] }
+  readonly cost: CostReport
   readonly cautions: readonly Sentence[]
   readonly ask: { readonly framer: readonly Sentence[]; readonly engineer: readonly Sentence[] }
 }
@@ -287,7 +316,7 @@ export type Question =
   | (QuestionBase & { readonly kind: 'place' })
   | (QuestionBase & {
       readonly kind: 'number'
-      readonly quantity: 'span' | 'areaLoad' | 'diameter' | 'pitch' | 'count'
+      readonly quantity: 'span' | 'areaLoad' | 'diameter' | 'pitch' | 'count' | 'money'
       /** Permitted range in SI. */
       readonly min: number
       readonly max: number

@@ -50,7 +50,9 @@ describe('rules', () => {
     { ...base, role: 'looks', size: [16 * INCH, 24 * INCH], stick: 50 * FOOT },
     { ...base, stands: 'w6', waits: 'year', heating: 'at-once', joints: 'tight', checks: 'few' },
     { ...base, finish: 'pale', knots: 'clear', resin: 'never' },
-    { ...base, finish: 'grey', local: 'must', place: 'honolulu-hi' }
+    { ...base, finish: 'grey', local: 'must', place: 'honolulu-hi' },
+    { ...base, budgetSum: 45_000 },
+    { ...base, budgetSum: 500 }
   ]
   const spoken = new Map<string, number>()
   let options = 0

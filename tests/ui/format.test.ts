@@ -149,7 +149,7 @@ describe('a typed number is read kindly', () => {
     fc.assert(
       fc.property(
         fc.string({ unit: 'binary', maxLength: 200 }),
-        fc.constantFrom<NumberKind>('span', 'areaLoad', 'diameter', 'pitch', 'count'),
+        fc.constantFrom<NumberKind>('span', 'areaLoad', 'diameter', 'pitch', 'count', 'money'),
         fc.constantFrom<System>('us', 'si'),
         (text, kind, system) => {
           const read = parseNumber(text, kind, system, { min: 1, max: 1000 })
@@ -160,16 +160,39 @@ describe('a typed number is read kindly', () => {
     )
   })
 
+  test('a sum is read as people write it', () => {
+    const read = (text: string) => readNumber(text, 'money', 'us')
+    for (const text of ['45000', '$45,000', '45,000.00', '45.000', '45 000', "45'000", '45k', '$ 45 k', '45.000,00 €'])
+      expect(read(text), text).toEqual({ ok: true, value: 45_000 })
+    expect(read('38.500,5')).toEqual({ ok: true, value: 38_500.5 })
+    for (const text of ['', '-5', 'a lot', '1,2,3', '45,00,0', '1e9', '4 5']) expect(read(text).ok, text).toBe(false)
+  })
+
   test('what the field shows is read back as what it stood for, to the step it shows', () => {
-    const step: Record<NumberKind, number> = { span: 12.71, diameter: 1.6, areaLoad: 24, pitch: 0.05, count: 0 }
-    const top: Record<NumberKind, number> = { span: 20000, diameter: 900, areaLoad: 12000, pitch: 2, count: 60 }
+    const step: Record<NumberKind, number> = {
+      span: 12.71,
+      diameter: 1.6,
+      areaLoad: 24,
+      pitch: 0.05,
+      count: 0,
+      money: 0.01
+    }
+    const top: Record<NumberKind, number> = {
+      span: 20000,
+      diameter: 900,
+      areaLoad: 12000,
+      pitch: 2,
+      count: 60,
+      money: 5e6
+    }
     fc.assert(
       fc.property(
         fc.constantFrom<NumberKind>('span', 'areaLoad', 'diameter', 'pitch', 'count'),
         fc.constantFrom<System>('us', 'si'),
         fc.double({ min: 0.05, max: 1, noNaN: true }),
         (kind, system, share) => {
-          const value = kind === 'count' ? Math.round(share * top[kind]) : share * top[kind]
+          const whole = kind === 'count' || kind === 'money'
+          const value = whole ? Math.round(share * top[kind]) : share * top[kind]
           const read = readNumber(fieldText(value, kind, system), kind, system)
           expect(read.ok).toBe(true)
           if (read.ok) expect(Math.abs(read.value - value)).toBeLessThanOrEqual(step[kind])

@@ -3,6 +3,7 @@ import type { Rule } from '../rule'
 import { decayRules } from './decay'
 import { fieldRules } from './field'
 import { lookRules } from './look'
+import { moneyRules } from './money'
 import { movementRules } from './movement'
 import { strengthRules } from './strength'
 import { supplyRules } from './supply'
@@ -13,6 +14,7 @@ export const RULES: readonly Rule[] = [
   ...supplyRules,
   ...strengthRules,
   ...timeRules,
+  ...moneyRules,
   ...movementRules,
   ...lookRules,
   ...fieldRules

@@ -63,10 +63,10 @@ export const supplyRules: readonly Rule[] = [
     effect: 'out',
     when: (o) => o.option.heart === 'free' && o.freeOfHeart === 'hardly',
     short: () => sentence('not sold free of heart'),
-    says: (o, { sheet }) =>
+    says: (o) =>
       o.wood.supply.freeOfHeart === 'hardly'
         ? sentence(`Framing timbers of ${o.wood.said} are hardly ever sold free of heart centre.`)
-        : sentence(`${sheet.name} does not supply ${o.wood.said} free of heart centre.`),
+        : sentence(`This shop does not supply ${o.wood.said} free of heart centre.`),
     sources: [PRACTICE],
     mark: 'practice'
   },

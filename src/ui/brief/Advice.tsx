@@ -18,6 +18,16 @@ export function Advice({ brief }: { readonly brief: Brief }) {
               </li>
             ))}
           </ul>
+          {brief.shop.cautions.length > 0 && (
+            <>
+              <h3>From {brief.shop.name}</h3>
+              <ul class="cautions plain" {...asList}>
+                {brief.shop.cautions.map((says) => (
+                  <li key={says}>{says}</li>
+                ))}
+              </ul>
+            </>
+          )}
         </Section>
       )}
       <Section id="ask" title="What to settle, and with whom">

@@ -10,7 +10,10 @@ function Row({ line, lead }: { readonly line: WoodLine; readonly lead: boolean }
   const { figures } = line.report
   return (
     <tr class={lead ? 'lead' : line.in ? '' : 'out'}>
-      <th scope="row">{line.wood}</th>
+      <th scope="row">
+        {line.wood}
+        {line.note !== null && <span class="soft wood-note">{line.note}</span>}
+      </th>
       <Cell label="As">{howOf(line.report)}</Cell>
       <Cell label="Section" num>
         <Q q={figures.section} />

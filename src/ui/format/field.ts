@@ -8,7 +8,7 @@ const PSF = 47.880_258_98
 
 /** The value as it would be typed, without its unit where the unit stands beside the field. */
 export function fieldText(value: number, kind: NumberKind, system: System): string {
-  if (kind === 'count') return String(value)
+  if (kind === 'count' || kind === 'money') return String(value)
   if (kind === 'span' && system === 'us') {
     const inches = Math.round(value / MM_PER_INCH)
     return inches % 12 === 0 ? String(inches / 12) : feetAndInches(value).replaceAll(NBSP, ' ')
@@ -19,7 +19,7 @@ export function fieldText(value: number, kind: NumberKind, system: System): stri
   return String(Number(shown.toFixed(decimals)))
 }
 
-const SCALE: Record<Exclude<NumberKind, 'count'>, Record<System, readonly [number, number]>> = {
+const SCALE: Record<Exclude<NumberKind, 'count' | 'money'>, Record<System, readonly [number, number]>> = {
   span: { us: [MM_PER_FOOT, 2], si: [1000, 2] },
   diameter: { us: [MM_PER_INCH, 2], si: [1, 0] },
   areaLoad: { us: [PSF, 0], si: [1000, 2] },
@@ -32,7 +32,8 @@ export function fieldUnit(kind: NumberKind, system: System): string {
     diameter: { us: 'in', si: 'mm' },
     areaLoad: { us: 'pounds per square foot', si: 'kN/m²' },
     pitch: { us: 'in 12', si: 'degrees' },
-    count: { us: '', si: '' }
+    count: { us: '', si: '' },
+    money: { us: 'dollars', si: 'dollars' }
   }
   return units[kind][system]
 }
@@ -40,6 +41,7 @@ export function fieldUnit(kind: NumberKind, system: System): string {
 /** A value with its unit, for messages, quick picks and lists. */
 export function fieldWords(value: number, kind: NumberKind, system: System): string {
   if (kind === 'count') return plain(value)
+  if (kind === 'money') return `$${plain(value)}`
   if (kind === 'span' && system === 'us') return feetAndInches(value)
   if (kind === 'areaLoad' && system === 'us') return `${fieldText(value, kind, system)}${NBSP}psf`
   if (kind === 'pitch' && system === 'si') return `${fieldText(value, kind, system)}°`
@@ -60,7 +62,8 @@ const EXAMPLE: Record<NumberKind, Record<System, string>> = {
   diameter: { us: '12 or 11 1/2', si: '300' },
   areaLoad: { us: '35', si: '1.7' },
   pitch: { us: '8', si: '34' },
-  count: { us: '6', si: '6' }
+  count: { us: '6', si: '6' },
+  money: { us: '45,000', si: '45,000' }
 }
 
 export type ParsedNumber = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string }

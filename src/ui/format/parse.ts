@@ -2,7 +2,7 @@
 import { MM_PER_FOOT, MM_PER_INCH } from './length'
 import type { System } from './quantity'
 
-export type NumberKind = 'span' | 'areaLoad' | 'diameter' | 'pitch' | 'count'
+export type NumberKind = 'span' | 'areaLoad' | 'diameter' | 'pitch' | 'count' | 'money'
 export type Parsed = { readonly ok: true; readonly value: number } | { readonly ok: false }
 
 const NO: Parsed = { ok: false }
@@ -94,6 +94,16 @@ function pitch(text: string, system: System): Parsed {
 const ratioOf = (degrees: number): number => (degrees < 90 ? Math.tan((degrees * Math.PI) / 180) : Number.NaN)
 export const degreesOf = (ratio: number): number => (Math.atan(ratio) * 180) / Math.PI
 
+/** A sum: "$45,000", "45 000", "45k", "38.500,50". A point or comma before three digits parts thousands. */
+function money(text: string): Parsed {
+  const found = /^[$€£]?\s*(\d{1,3}(?:[.,' ]\d{3})+|\d+)(?:[.,](\d{1,2}))?\s*(k)?\s*[$€£]?$/.exec(
+    text.trim().toLowerCase()
+  )
+  if (found === null) return NO
+  const [, whole = '', cents = '', thousands] = found
+  return yes((Number(whole.replace(/\D/g, '')) + Number(`0.${cents || 0}`)) * (thousands ? 1000 : 1))
+}
+
 /** The typed text as a number in SI, or not. Never throws; a unit that is spelled out beats the chosen system. */
 export function readNumber(text: string, kind: NumberKind, system: System): Parsed {
   const clean = tidy(text)
@@ -108,5 +118,7 @@ export function readNumber(text: string, kind: NumberKind, system: System): Pars
       return pitch(clean, system)
     case 'count':
       return /^\d+$/.test(clean) ? yes(Number(clean)) : NO
+    case 'money':
+      return money(text.slice(0, 60).replace(/[\u00a0\u2009\u202f]/g, ' '))
   }
 }
