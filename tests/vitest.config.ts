@@ -19,6 +19,8 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/site/**'],
           setupFiles: '.ci/seed.mjs',
+          // A busy machine may take several times as long.
+          testTimeout: 20_000,
           benchmark: { include: ['tests/bench/**/*.bench.ts'] }
         }
       },

@@ -3,7 +3,8 @@ import type { Place, Reference } from '../data/reference'
 import { FOOT, INCH, PSF, percent } from '../data/units'
 import type { Variable } from '../frame/cases'
 import type { Carries } from '../frame/job'
-import { roofSnow } from '../frame/loads'
+import { type OneSided, oneSidedSnow, roofSnow } from '../frame/loads'
+import type { TrussForm } from '../frame/truss-forces'
 import type { Section } from '../frame/values'
 import {
   type Details,
@@ -36,6 +37,8 @@ export interface Facts {
   readonly details: Details
   readonly useClass: UseClass
   readonly carries: Carries
+  /** Form of the trusses; of no meaning to beams. */
+  readonly truss: TrussForm
   readonly span: number
   readonly spacing: number
   readonly count: number
@@ -43,6 +46,8 @@ export interface Facts {
   readonly groundSnow: number
   /** Variable loads on plan, Pa, each acting alone; `by` names what it is. */
   readonly variable: readonly (Variable & { readonly by: LoadedBy })[]
+  /** Snow on one side of a truss, Pa on plan; null where none is asked. */
+  readonly oneSided: OneSided | null
   readonly dead: { readonly pressure: number; readonly id: string }
   readonly postHeight: number | null
   readonly stick: number
@@ -100,7 +105,7 @@ function variableLoads(
   project: string,
   snow: number
 ): Facts['variable'] {
-  const { live, snow: factors } = reference.loads
+  const { live } = reference.loads
   const pressure = (id: string) => live.get(id)?.pressure ?? 0
   const inside = exposure === 'heated' || exposure === 'unheated'
   if (carries === 'floor') {
@@ -109,12 +114,31 @@ function variableLoads(
     // Snow lies on a deck as it lies on the ground, and is not added to the people on it.
     return inside ? [floor] : [floor, { load: snow, duration: 'snow', by: 'snow' }]
   }
-  const thermal = exposure === 'heated' ? factors.thermalHeated : factors.thermalUnheated
-  const onRoof = roofSnow(snow, factors.flatRoofFactor, factors.exposureFactor, thermal)
   return [
     { load: pressure('roof'), duration: 'seven-days', by: 'roof' },
-    { load: onRoof, duration: 'snow', by: 'snow' }
+    { load: snowOnRoof(reference, exposure, snow), duration: 'snow', by: 'snow' }
   ]
+}
+
+/** Snow on the roof, Pa on plan: none is taken off for slope. */
+function snowOnRoof({ loads }: Reference, exposure: Exposure, ground: number): number {
+  const { flatRoofFactor, exposureFactor, thermalHeated, thermalUnheated } = loads.snow
+  return roofSnow(ground, flatRoofFactor, exposureFactor, exposure === 'heated' ? thermalHeated : thermalUnheated)
+}
+
+/** Share of a truss's span that one panel of its rafter at the ridge covers. */
+const panelShare = (truss: TrussForm, reference: Reference): number =>
+  truss === 'king' ? 0.5 : truss === 'king-struts' ? 0.25 : 0.5 - limit(reference, 'queen-usual')
+
+function snowOnOneSide(
+  reference: Reference,
+  exposure: Exposure,
+  { truss, span, slope, groundSnow }: Pick<Facts, 'truss' | 'span' | 'slope' | 'groundSnow'>
+): OneSided | null {
+  if (!(span > 0)) return null
+  const panel = panelShare(truss, reference) * span
+  const roof = snowOnRoof(reference, exposure, groundSnow)
+  return oneSidedSnow(groundSnow, roof, slope, span / 2, panel, reference.loads.snow.oneSided)
 }
 
 /**
@@ -145,6 +169,7 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
   const details = word('details') as Details
   const place = reference.places.get(word('place')) ?? ([...reference.places.values()][0] as Place)
   const carries = word('carries') as Carries
+  const truss = word('truss') as TrussForm
   const span = number('span') ?? 0
   // Not sure of the spacing: floors are framed closer than roofs.
   const usual = carries === 'floor' ? 4 * FOOT : 10 * FOOT
@@ -175,12 +200,14 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
     details,
     useClass: useClassOf(exposure, details),
     carries,
+    truss,
     span,
     spacing,
     count: number('count') ?? 1,
     slope: carries === 'floor' ? 0 : slope,
     groundSnow,
     variable: variableLoads(reference, carries, exposure, project, groundSnow),
+    oneSided: carries === 'truss' ? snowOnOneSide(reference, exposure, { truss, span, slope, groundSnow }) : null,
     dead: deadLoad(reference, carries, exposure),
     postHeight: number('postHeight'),
     stick: stick ?? span + limit(reference, 'end-allowance') * FOOT,

@@ -70,11 +70,14 @@ export function frameJob(facts: Facts, reference: Reference, wood: Wood, unseaso
   )
   return {
     carries: facts.carries,
+    form: facts.truss,
+    queenAt: limit(reference, 'queen-usual'),
     span: facts.span,
     spacing: facts.spacing,
     slope: facts.slope,
     dead: facts.dead.pressure,
     variable: facts.variable,
+    oneSided: facts.oneSided,
     postHeight: facts.postHeight,
     eave: limit(reference, 'eave') * FOOT,
     liveRatio: deflection?.liveRatio ?? 360,
@@ -131,9 +134,15 @@ export function frameOf(
   const series = facts.size ? [facts.size] : cap === null ? sawn : sawn.filter((s) => s[1] <= cap + 0.1)
   const own = valuesOf(wood, gradeOf(sheet, wood), reference)
   const ct = temperatureFactors(Math.max(...facts.service.temperatureC), facts.wet)
+  const known = new Map<Section, DesignValues | null>()
   const values = (section: Section) => {
-    const found = own(section)
-    return found && atTemperature(found, ct)
+    let found = known.get(section)
+    if (found === undefined) {
+      const cold = own(section)
+      found = cold && atTemperature(cold, ct)
+      known.set(section, found)
+    }
+    return found
   }
   const job = frameJob(facts, reference, wood, unseasoned)
   const members = sizeFrame(job, series, sawn, values, facts.size !== null)

@@ -2,11 +2,11 @@
 import type { Reference, Wood } from '../data/reference'
 import { INCH } from '../data/units'
 import { loadCases } from '../frame/cases'
-import { mainLineLoads, ownWeight } from '../frame/job'
+import { type MemberId, mainLineLoads, ownWeight, trussTimbers } from '../frame/job'
 import { jointsFor, jointWood } from '../frame/joinery'
 import type { Joint, JointSetting } from '../frame/joint'
 import type { Piece } from '../frame/seat'
-import { kingPostForces } from '../frame/truss'
+import { trussJoints } from '../frame/truss-joinery'
 import type { Section } from '../frame/values'
 import { limit } from './facts'
 import { frameJob, valuesOf } from './frame-for'
@@ -14,7 +14,7 @@ import type { OptionFacts } from './option-facts'
 import type { Context } from './rule'
 
 /** The member of the frame as a piece with its strength; null where it was not sized. */
-function pieceOf(o: OptionFacts, id: 'rafter' | 'tie' | 'beam' | 'post'): Piece | null {
+function pieceOf(o: OptionFacts, id: MemberId): Piece | null {
   const sized = o.frame.members.find((m) => m.id === id)?.sized
   return sized?.section && sized.values ? { section: sized.section, values: sized.values } : null
 }
@@ -36,7 +36,7 @@ function square(side: number, wood: Wood, { reference, sheet }: Context): Piece 
 
 /**
  * Joints of the main frame under every load case; nothing where it carries nothing, or has no strength or no section.
- * A truss: heel, the king post's foot and head, and the tie on its post. A beam: on its post, and housed into one.
+ * A truss: heel, its posts' feet, a plain king post's head, and the tie on its post. A beam: on its post, and housed into one.
  * Source: nds, tfec-1 (recalled); see `frame/joinery.ts`.
  */
 export function joineryOf(o: OptionFacts, c: Context): readonly Joint[] {
@@ -62,29 +62,12 @@ export function joineryOf(o: OptionFacts, c: Context): readonly Joint[] {
       jointSetting(reference, facts.wet)
     )
   }
-  const [rafter, tie] = [pieceOf(o, 'rafter'), pieceOf(o, 'tie')]
-  const king = rafter && square(rafter.section[0], o.wood, c)
-  if (!rafter || !tie || !king) return []
-  const along = Math.hypot(1, facts.slope)
-  // As where the truss was sized: the tie is weighed as if it were as heavy as the rafter.
-  const own = ownWeight(rafter.section, job.density)
-  const cases = loadCases(dead + ownWeight(rafter.section, job.density) * along, variable).map(
-    ({ load, duration }) => ({
-      ...kingPostForces(facts.span, facts.slope, load, own),
-      duration,
-      reaction: load * (facts.span / 2 + job.eave) + (own * facts.span) / 2
-    })
+  return trussJoints(
+    reference.joints,
+    trussTimbers(job, facts.size !== null),
+    (id) => pieceOf(o, id),
+    { eave: job.eave, post },
+    wood,
+    jointSetting(reference, facts.wet)
   )
-  const frame = {
-    kind: 'king-post',
-    cases,
-    span: facts.span,
-    angle: Math.atan(facts.slope),
-    rafter,
-    tie,
-    king,
-    post,
-    beyond: null
-  } as const
-  return jointsFor(reference.joints, frame, wood, jointSetting(reference, facts.wet))
 }

@@ -41,10 +41,12 @@ const frameSignature = (f: Facts): string =>
   [
     f.loaded,
     f.carries,
+    f.truss,
     f.span,
     f.spacing,
     f.slope,
     f.variable.map((v) => `${v.load}${v.duration}`),
+    f.groundSnow,
     f.dead.id,
     f.postHeight,
     f.size,

@@ -235,6 +235,5 @@ function timbersOf(facts: Facts, frame: Frame): { readonly pieces: readonly numb
     const s = m.sized.section
     return (s ? s[0] * s[1] : area) * Math.max(m.length, m.id === 'beam' || m.id === 'tie' ? facts.stick : 0) * m.pieces
   })
-  if (facts.carries === 'truss') pieces.push(area * (facts.span / 2) * facts.slope) // the king post, about as long as the rise
   return { pieces, length: Math.max(facts.stick, ...frame.members.map((m) => m.length)) }
 }

@@ -17,6 +17,8 @@ export const STAGES: readonly { readonly id: Stage; readonly name: string }[] = 
 
 const always = () => true
 const loaded = (a: Answers) => a['role'] !== 'looks'
+const trussed = (a: Answers) =>
+  loaded(a) && (a['carries'] === 'truss' || a['carries'] === 'unsure' || a['carries'] === undefined)
 const roof = (a: Answers) => loaded(a) && a['carries'] !== 'floor'
 /** Snow lies on a roof, and on a deck in the open. */
 const snowed = (a: Answers) =>
@@ -119,9 +121,25 @@ export const QUESTIONS: readonly Question[] = [
     why: 'A truss shares the work between its parts; a beam bends alone. The size follows from it.',
     unsure: 'We carry a truss and a plain beam, and show what it changes.',
     choices: [
-      { id: 'truss', label: 'A roof, on trusses', help: 'Rafters, a tie across, a king post in the middle' },
+      { id: 'truss', label: 'A roof, on trusses', help: 'Rafters, a tie across, one or two posts between' },
       { id: 'beam', label: 'A roof, on plain beams', help: 'Ridge, purlins or girts that span alone' },
       { id: 'floor', label: 'A floor or deck', help: 'Girts or summer beams with people on top' }
+    ]
+  },
+  {
+    id: 'truss',
+    stage: 'load',
+    kind: 'choice',
+    picture: 'elevation',
+    when: trussed,
+    title: 'Which kind of truss?',
+    label: 'Truss',
+    why: 'Struts and queen posts prop the rafters part-way, so that they can be slimmer. Often the framer decides.',
+    unsure: 'We take a king post without struts, the plainest.',
+    choices: [
+      { id: 'king', label: 'A king post', help: 'One post in the middle; each rafter spans from wall to ridge' },
+      { id: 'king-struts', label: 'A king post with struts', help: 'Struts hold each rafter at its middle' },
+      { id: 'queen', label: 'Two queen posts', help: 'The middle stays open; for wide roofs' }
     ]
   },
   {

@@ -2,8 +2,8 @@
 import { adjustedBending, netSection, sectionModulus } from './beam'
 import { type Check, check } from './check'
 import { adjustedCompression, MAX_SLENDERNESS } from './column'
+import { compressionBending } from './compression-bending'
 import { type Duration, eulerStress, loadDurationFactor } from './factors'
-import { compressionBending } from './truss'
 import type { DesignValues, Section } from './values'
 
 export interface Pushed {

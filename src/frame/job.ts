@@ -3,19 +3,20 @@ import { GRAVITY } from '../data/units'
 import { bearingLength, checkBeam, type UniformBeam } from './beam'
 import { largest, type Variable } from './cases'
 import { checkPost } from './column'
-import { lineLoad } from './loads'
+import { lineLoad, type OneSided } from './loads'
 import { type Sized, smallestSection } from './sizing'
-import { checkRafter, checkTie, kingPostForces } from './truss'
-import type { PartId } from './truss-forces'
-import { piecesOf, sizeTruss, stickLength } from './truss-size'
+import type { PartId, TrussForm } from './truss-forces'
+import { piecesOf, sizeTruss, stickLength, type TrussTimbers } from './truss-size'
 import type { DesignValues, Section } from './values'
 
 export type Carries = 'truss' | 'beam' | 'floor'
 
 export interface FrameJob {
   readonly carries: Carries
-  /** Which truss; a king post without struts where nothing is said. */
-  readonly form?: 'king' | 'king-struts'
+  /** Which truss; of no meaning to beams. */
+  readonly form: TrussForm
+  /** Queen posts from the feet, over the span. */
+  readonly queenAt: number
   readonly span: number
   readonly spacing: number
   /** Rise over run of the roof; 0 under a floor. */
@@ -24,6 +25,8 @@ export interface FrameJob {
   readonly dead: number
   /** Variable loads on plan, Pa, each acting alone. */
   readonly variable: readonly Variable[]
+  /** Snow on one side of a truss, Pa on plan; null where none is asked. */
+  readonly oneSided: OneSided | null
   /** null where walls carry. */
   readonly postHeight: number | null
   readonly eave: number
@@ -50,6 +53,8 @@ export interface Member {
   readonly sized: Sized
   /** Push or pull along it under the heaviest case, N; null for beams. */
   readonly force: number | null
+  /** True where that is a pull. */
+  readonly pulled: boolean
   /** Bearing that each end needs, mm; null where it does not bear across the grain. */
   readonly bearing: number | null
 }
@@ -68,80 +73,37 @@ export function mainLineLoads(job: FrameJob): { readonly dead: number; readonly 
 
 type Values = (section: Section) => DesignValues | null
 
-function trussMembers(job: FrameJob, series: readonly Section[], valuesFor: Values, settled: boolean): Member[] {
+/** A truss as `sizeTruss` takes it. Line loads, N/mm. */
+export function trussTimbers(job: FrameJob, settled: boolean): TrussTimbers {
   const { dead, variable } = mainLineLoads(job)
-  if (job.form && job.form !== 'king') return formMembers(job, job.form, series, valuesFor, settled)
-  const along = Math.hypot(1, job.slope)
-  const truss = (s: Section) => ({
+  const { oneSided } = job
+  return {
     ...job,
-    pitch: job.slope,
-    variable,
-    dead: dead + ownWeight(s, job.density) * along,
-    tieDead: ownWeight(s, job.density),
-    unseasonedOrWet: job.unseasoned || job.wet
-  })
-  const rafter = smallestSection(series, valuesFor, (s, v) => checkRafter(truss(s), s, v))
-  // The rafter steps into the tie and the king post is mortised through it, so a tie is never slighter than that needs.
-  const least = rafter.section?.[0] ?? 0
-  const ties = settled ? series : series.filter((s) => s[0] >= least - 0.1 && s[1] >= job.tieLeastDepth - 0.1)
-  const tie = smallestSection(ties, valuesFor, (s, v) => checkTie(truss(s), s, v))
-  const forcesOf = (s: Section | null) =>
-    s ? kingPostForces(job.span, job.slope, truss(s).dead + largest(variable), truss(s).tieDead) : null
-  const rafterLength = (job.span / 2 + job.eave) * along + job.ends / 2
-  return [
-    {
-      id: 'rafter',
-      length: rafterLength,
-      pieces: 2,
-      sized: rafter,
-      force: forcesOf(rafter.section)?.rafter ?? null,
-      bearing: null
+    shape: { span: job.span, pitch: job.slope, queenAt: job.queenAt },
+    dead,
+    tieDead: 0,
+    roof: variable,
+    floor: [],
+    oneSided: oneSided && {
+      leeward: lineLoad(oneSided.leeward, job.spacing),
+      windward: lineLoad(oneSided.windward, job.spacing)
     },
-    {
-      id: 'tie',
-      length: job.span + job.ends,
-      pieces: 1,
-      sized: tie,
-      force: forcesOf(rafter.section)?.tie ?? null,
-      bearing: null
-    }
-  ]
+    unseasonedOrWet: job.unseasoned || job.wet,
+    floorLiveRatio: job.liveRatio,
+    floorTotalRatio: job.totalRatio,
+    tieLeastDepth: settled ? 0 : job.tieLeastDepth
+  }
 }
 
-/** A truss with struts. Snow lies evenly on it, as on the king post without. */
-function formMembers(
-  job: FrameJob,
-  form: 'king-struts',
-  series: readonly Section[],
-  valuesFor: Values,
-  settled: boolean
-): Member[] {
-  const { dead, variable } = mainLineLoads(job)
-  const shape = { span: job.span, pitch: job.slope, queenAt: 0 }
-  const parts = sizeTruss(
-    {
-      ...job,
-      form,
-      shape,
-      dead,
-      tieDead: 0,
-      roof: variable,
-      floor: [],
-      oneSided: null,
-      unseasonedOrWet: job.unseasoned || job.wet,
-      floorLiveRatio: job.liveRatio,
-      floorTotalRatio: job.totalRatio,
-      tieLeastDepth: settled ? 0 : job.tieLeastDepth
-    },
-    series,
-    valuesFor
-  )
-  return parts.map(({ id, sized, push, pull }) => ({
+function trussMembers(job: FrameJob, series: readonly Section[], valuesFor: Values, settled: boolean): Member[] {
+  const { shape, ...timbers } = trussTimbers(job, settled)
+  return sizeTruss({ ...timbers, shape }, series, valuesFor).map(({ id, sized, push, pull }) => ({
     id,
-    length: stickLength(id, form, { ...job, ...shape }),
+    length: stickLength(id, job.form, { ...job, ...shape }),
     pieces: piecesOf(id),
     sized,
     force: sized.section ? Math.max(push, -pull) : null,
+    pulled: -pull > push,
     bearing: null
   }))
 }
@@ -160,7 +122,7 @@ function beamMember(job: FrameJob, series: readonly Section[], valuesFor: Values
   const { section, values } = sized
   const reaction = section ? ((total(section) + largest(variable)) * job.span) / 2 : 0
   const bearing = section && values ? bearingLength(reaction, section[0], values, job.wet) : null
-  return { id: 'beam', length: job.span + job.ends, pieces: 1, sized, force: null, bearing }
+  return { id: 'beam', length: job.span + job.ends, pieces: 1, sized, force: null, pulled: false, bearing }
 }
 
 function postMember(job: FrameJob, posts: readonly Section[], valuesFor: Values, main: Section | null): Member {
@@ -178,7 +140,15 @@ function postMember(job: FrameJob, posts: readonly Section[], valuesFor: Values,
   const square = posts.filter((s) => s[0] === s[1])
   const wide = square.filter((s) => !main || s[0] >= main[0] - 0.1)
   const sized = smallestSection(wide.length > 0 ? wide : square, valuesFor, (s, v) => checkPost(post, s, v))
-  return { id: 'post', length: height, pieces: 2, sized, force: post.dead + largest(post.variable), bearing: null }
+  return {
+    id: 'post',
+    length: height,
+    pieces: 2,
+    sized,
+    force: post.dead + largest(post.variable),
+    pulled: false,
+    bearing: null
+  }
 }
 
 /**

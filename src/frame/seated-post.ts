@@ -2,8 +2,8 @@
 import { adjustedBending } from './beam'
 import { type Check, check, worse } from './check'
 import { adjustedCompression, MAX_SLENDERNESS } from './column'
+import { BUCKLED } from './compression-bending'
 import { type Duration, eulerStress } from './factors'
-import { BUCKLED } from './truss'
 import type { DesignValues, Section } from './values'
 
 export interface SeatedPost {

@@ -42,11 +42,20 @@ export interface LoadState extends TrussLoad {
   readonly oneSided: boolean
 }
 
+const bare = new WeakMap<TrussJob, LoadState[]>()
+
 /** Every state of load of a truss. Source: asce-7, 2.4.1 and 7.6.1. */
 export function loadStates(job: TrussJob, own: OwnLoads): LoadState[] {
-  const dead = job.dead + own.roof
+  // Hundreds of sections are tried under the same states: only the timbers' own weight differs.
+  const known = bare.get(job) ?? statesWithout(job)
+  bare.set(job, known)
+  return known.map((s) => ({ ...s, left: s.left + own.roof, right: s.right + own.roof, tie: s.tie + own.tie }))
+}
+
+function statesWithout(job: TrussJob): LoadState[] {
+  const { dead } = job
   return combinations(job.roof, job.floor).flatMap((c) => {
-    const tie = job.tieDead + own.tie + c.share * (c.floor?.load ?? 0)
+    const tie = job.tieDead + c.share * (c.floor?.load ?? 0)
     const whole = dead + c.share * (c.roof?.load ?? 0)
     const state = (left: number, right: number, oneSided: boolean): LoadState => ({
       left,
@@ -129,6 +138,23 @@ function sags(job: TrussJob, id: PartId, own: OwnLoads, section: Section, values
     check('deflection-live', 'gap', live, length / liveRatio, 'ibc Table 1604.3'),
     check('deflection-total', 'gap', total, length / totalRatio, 'nds 3.5.2')
   ]
+}
+
+const fails = (checks: readonly Check[]) => checks.some((c) => c.ratio > 1)
+
+/** Whether a check of `checkPart` fails, found without the rest: sag first, then the states from the last, which is snow. */
+export function partFails(job: TrussJob, id: PartId, own: OwnLoads, section: Section, values: DesignValues): boolean {
+  if (fails(sags(job, id, own, section, values))) return true
+  const states = loadStates(job, own)
+  for (let i = states.length - 1; i >= 0; i--) {
+    const state = states[i] as LoadState
+    for (const part of trussParts(job.form, job.shape, state)) {
+      if (part.id !== id) continue
+      if (strength(job, part, own, state.duration, section, values).ratio > 1) return true
+      if (fails(shearOf(part, state, section, values))) return true
+    }
+  }
+  return false
 }
 
 /** The checks of one part of a truss, the worst state of each kind. Source: nds, 3.5 to 3.9. */

@@ -2,7 +2,7 @@
 import { GRAVITY } from '../data/units'
 import { type Sized, smallestSection } from './sizing'
 import { type PartId, type TrussForm, type TrussShape, trussParts } from './truss-forces'
-import { checkPart, loadStates, type OwnLoads, PARTS, partLength, type TrussJob } from './truss-parts'
+import { checkPart, loadStates, type OwnLoads, PARTS, partFails, partLength, type TrussJob } from './truss-parts'
 import type { DesignValues, Section } from './values'
 
 export interface TrussTimbers extends TrussJob {
@@ -44,12 +44,24 @@ export function stickLength(id: PartId, form: TrussForm, shape: Ends): number {
   return partLength(id, form, shape) + shape.ends / 2
 }
 
-/** Posts, struts and straining beam hang on the joints above: as an even load of twice their weight all of it gets there. */
-function ownLoads(job: TrussTimbers, sections: ReadonlyMap<PartId, Section>): OwnLoads {
-  const line = (id: PartId) => lineWeight(sections.get(id) ?? null, job.density)
+const LYING: ReadonlySet<PartId> = new Set(['rafter', 'upper-rafter', 'tie'])
+
+/**
+ * Own weights of a truss as even loads, N/mm. Posts, struts and straining beam hang on the joints above: as an even load of
+ * twice their weight all of it gets there. Source: derived (statics).
+ * @param id a part that is weighed with the section `instead`
+ */
+export function ownLoads(
+  job: TrussTimbers,
+  sections: ReadonlyMap<PartId, Section>,
+  id?: PartId,
+  instead?: Section
+): OwnLoads {
+  const line = (part: PartId) => lineWeight((part === id ? instead : sections.get(part)) ?? null, job.density)
   const along = Math.hypot(1, job.shape.pitch)
-  const web = PARTS[job.form].filter((id) => id !== 'rafter' && id !== 'upper-rafter' && id !== 'tie')
-  const hanging = web.reduce((n, id) => n + piecesOf(id) * line(id) * partLength(id, job.form, job.shape), 0)
+  let hanging = 0
+  for (const part of PARTS[job.form])
+    if (!LYING.has(part)) hanging += piecesOf(part) * line(part) * partLength(part, job.form, job.shape)
   return {
     roof: Math.max(line('rafter'), line('upper-rafter')) * along + (2 * hanging) / job.shape.span,
     tie: line('tie'),
@@ -59,7 +71,7 @@ function ownLoads(job: TrussTimbers, sections: ReadonlyMap<PartId, Section>): Ow
 
 /**
  * Size each part with its own weight and the others’, again and again until no section changes: weights only grow, so it
- * ends. A tie is no thinner than the rafter that steps into it and no shallower than its joints need.
+ * ends. A tie and the posts are no thinner than the rafter that steps into them; a tie is no shallower than its joints need.
  * Source: nds, 3.5 to 3.9; derived (statics).
  */
 export function sizeTruss(
@@ -70,33 +82,50 @@ export function sizeTruss(
   const sections = new Map<PartId, Section>()
   let least = 0
   const seriesOf = (id: PartId) => {
-    if (id !== 'tie') return series
+    if (id !== 'tie' && id !== 'king-post' && id !== 'queen-post') return series
     // The broadest rafter met on the way: were the bound to fall again, rafter and tie could chase each other for ever.
     least = Math.max(least, sections.get('rafter')?.[0] ?? 0)
-    return series.filter((s) => s[0] >= least - 0.1 && s[1] >= job.tieLeastDepth - 0.1)
+    return series.filter((s) => s[0] >= least - 0.1 && (id !== 'tie' || s[1] >= job.tieLeastDepth - 0.1))
   }
-  const checksOf = (id: PartId) => (s: Section, v: DesignValues) =>
-    checkPart(job, id, ownLoads(job, new Map(sections).set(id, s)), s, v)
-  const found = new Map<PartId, Sized>()
+  const ownWith = (id: PartId, section: Section) => ownLoads(job, sections, id, section)
+  const bears = (id: PartId, section: Section): boolean => {
+    const values = valuesFor(section)
+    return values !== null && !partFails(job, id, ownWith(id, section), section, values)
+  }
+  const passing = new Map<PartId, Section | null>()
   for (let changed = true; changed; ) {
     changed = false
     for (const id of PARTS[job.form]) {
-      const sized = smallestSection(seriesOf(id), valuesFor, checksOf(id))
+      const allowed = seriesOf(id)
+      const last = sections.get(id)
+      // What was too slight under less weight still is: the search goes on from the section found before.
+      const from = last ? Math.max(0, allowed.indexOf(last)) : 0
+      const found = allowed.find((section, i) => i >= from && bears(id, section)) ?? null
+      passing.set(id, found)
       // Where none passes the others bear the largest.
-      const section = sized.section ?? seriesOf(id).at(-1) ?? series.at(-1)
-      found.set(id, sized)
-      if (!section || sections.get(id) === section) continue
+      const section = found ?? allowed.at(-1) ?? series.at(-1)
+      if (!section || last === section) continue
       sections.set(id, section)
       changed = true
     }
   }
   const parts = loadStates(job, ownLoads(job, sections)).flatMap((s) => trussParts(job.form, job.shape, s))
   return PARTS[job.form].map((id) => {
+    const found = passing.get(id)
     const own = parts.filter((p) => p.id === id).map((p) => p.push)
+    const checksFor = (section: Section, v: DesignValues) => checkPart(job, id, ownWith(id, section), section, v)
     return {
       id,
-      sized: found.get(id) as Sized,
-      checksFor: checksOf(id),
+      sized: smallestSection(
+        found
+          ? [found]
+          : seriesOf(id)
+              .filter((section) => valuesFor(section))
+              .slice(-1),
+        valuesFor,
+        checksFor
+      ),
+      checksFor,
       series: seriesOf(id),
       push: Math.max(0, ...own),
       pull: Math.min(0, ...own)

@@ -9,7 +9,7 @@ import type { Joint } from '../../src/frame/joint'
 import { pegCapacity, pegStrength } from '../../src/frame/pegs'
 import { hankinson, housedSeat, type Piece, postTop } from '../../src/frame/seat'
 import { type PeggedTenon, pegsFor } from '../../src/frame/tenon'
-import { kingPostForces } from '../../src/frame/truss'
+import { trussParts } from '../../src/frame/truss-forces'
 import type { TrussFrame } from '../../src/frame/truss-joints'
 import type { DesignValues, Section } from '../../src/frame/values'
 import { reference } from '../reference'
@@ -288,13 +288,20 @@ describe('a seat', () => {
   })
 })
 
+/** Forces of a king post without struts, both sides loaded alike. */
+const kingPost = (span: number, pitch: number, roof: number, tie: number) => {
+  const parts = trussParts('king', { span, pitch, queenAt: 0 }, { left: roof, right: roof, tie })
+  const push = (id: string) => parts.find((p) => p.id === id)?.push ?? Number.NaN
+  return { rafter: push('rafter'), tie: -push('tie'), kingPost: -push('king-post') }
+}
+
 describe('the joints of a frame', () => {
   const frame = (span: number, snow: number, change: Partial<TrussFrame> = {}): TrussFrame => {
     const pitch = 8 / 12
     const dead = (15 * PSF * 8 * FOOT * Math.hypot(1, pitch)) / 1e6
     const tie = (30 * LB) / FOOT
     const at = (load: number, duration: Duration) => ({
-      ...kingPostForces(span, pitch, load, tie),
+      ...kingPost(span, pitch, load, tie),
       duration,
       reaction: ((load + tie) * span) / 2
     })

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { FOOT, INCH, PSI } from '../../src/data/units'
 import { bearingLength, momentOfInertia, netSection, sectionModulus, uniformDeflection } from '../../src/frame/beam'
 import { adjustedCompression } from '../../src/frame/column'
+import { compressionBending } from '../../src/frame/compression-bending'
 import {
   beamStabilityFactor,
   columnStabilityFactor,
@@ -11,7 +12,7 @@ import {
   sizeFactor,
   temperatureFactors
 } from '../../src/frame/factors'
-import { compressionBending, kingPostForces } from '../../src/frame/truss'
+import { trussParts } from '../../src/frame/truss-forces'
 import { atTemperature, type DesignValues, elasticityMin } from '../../src/frame/values'
 import { reference } from '../reference'
 
@@ -128,22 +129,30 @@ describe('Other clauses', () => {
   })
 })
 
+/** Forces of a king post without struts, both sides loaded alike. */
+const kingPost = (span: number, pitch: number, roof: number, tie: number) => {
+  const parts = trussParts('king', { span, pitch, queenAt: 0 }, { left: roof, right: roof, tie })
+  const push = (id: string) => parts.find((p) => p.id === id)?.push ?? Number.NaN
+  return { rafter: push('rafter'), tie: -push('tie'), kingPost: -push('king-post') }
+}
+
 describe('King-post truss without struts, uniform roof load', () => {
   // Source: derived (statics). Tie T = w L^2 / (8 h) when nothing hangs on the tie.
   const span = 28 * FOOT
   const pitch = 8 / 12
   const w = 7
-  const forces = kingPostForces(span, pitch, w, 0)
+  const angle = Math.atan(pitch)
+  const forces = kingPost(span, pitch, w, 0)
   it('tie pulls w L^2 / (8 h)', () => expect(forces.tie).toBeCloseTo((w * span * span) / (8 * ((pitch * span) / 2)), 6))
   it('foot is in balance: the rafter’s thrust sideways is the tie’s pull', () => {
     // The rafter's push along its own line at the foot, plus its load's reaction across it, resolve to (tie, reaction).
     const reaction = (w * span) / 2
-    const across = reaction * Math.cos(forces.angle) - forces.tie * Math.sin(forces.angle)
-    expect(forces.rafter * Math.cos(forces.angle) - across * Math.sin(forces.angle)).toBeCloseTo(forces.tie, 6)
-    expect(forces.rafter * Math.sin(forces.angle) + across * Math.cos(forces.angle)).toBeCloseTo(reaction, 6)
+    const across = reaction * Math.cos(angle) - forces.tie * Math.sin(angle)
+    expect(forces.rafter * Math.cos(angle) - across * Math.sin(angle)).toBeCloseTo(forces.tie, 6)
+    expect(forces.rafter * Math.sin(angle) + across * Math.cos(angle)).toBeCloseTo(reaction, 6)
   })
   it('hanging the tie’s load on the king post adds to the ridge', () => {
-    const hung = kingPostForces(span, pitch, w, 0.5)
+    const hung = kingPost(span, pitch, w, 0.5)
     expect(hung.kingPost).toBeCloseTo((0.5 * span) / 2, 6)
     expect(hung.tie).toBeGreaterThan(forces.tie)
   })

@@ -1,8 +1,8 @@
 /** The section "How big": what was sized, for which loads, and what is not in it. */
 import type { Quantity } from '../../data/quantity'
-import type { Joint } from '../../frame/joint'
+import type { MemberId } from '../../frame/job'
 import type { Drawn, DrawnPart } from '../drawn'
-import type { LoadedBy } from '../facts'
+import { type LoadedBy, limit } from '../facts'
 import { weightFigure } from '../figures'
 import { joineryOf } from '../joinery'
 import { joineryLine } from '../joinery-says'
@@ -19,6 +19,12 @@ const LOADED_BY: Readonly<Record<LoadedBy, string>> = {
   deck: 'people',
   storage: 'stored goods'
 }
+
+const TRUSSES = {
+  king: 'king-post trusses',
+  'king-struts': 'king-post trusses with struts',
+  queen: 'queen-post trusses'
+} as const
 
 const LIFTS = {
   two: 'two people carry that (up to {two})',
@@ -53,9 +59,11 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
     return { demanded: false, says: [sentence(text)], joinery: [], drawn: null }
   }
   const dead = reference.loads.dead.get(facts.dead.id)
-  const what = { truss: 'king-post trusses of {span}', beam: 'plain beams of {span}', floor: 'floor beams of {span}' }[
-    facts.carries
-  ]
+  const what = {
+    truss: `${TRUSSES[facts.truss]} of {span}`,
+    beam: 'plain beams of {span}',
+    floor: 'floor beams of {span}'
+  }[facts.carries]
   const load = loadWords(c)
   const says = [
     sentence(
@@ -68,6 +76,14 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
       }
     )
   ]
+  const uneven = computed(reference, 'snow-one-sided', { pg: quantity('areaLoad', facts.groundSnow, ANSWERED) })
+  if (facts.oneSided)
+    says.push(
+      sentence('Wind may sweep snow from one side to the other: {more} on one and {less} on the other is tried too.', {
+        more: quantity('areaLoad', facts.oneSided.leeward, uneven),
+        less: quantity('areaLoad', facts.oneSided.windward, uneven)
+      })
+    )
   const tie = lead?.facts.frame.members.find((m) => m.id === 'tie')
   const rafter = lead?.facts.frame.members.find((m) => m.id === 'rafter')
   const beam = lead?.facts.frame.members.find((m) => m.id === 'beam')
@@ -127,38 +143,43 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
       'A weaker or springier wood carries the same load with a larger timber: the picture sets them side by side. Joinery often asks for more than the load does.'
     ),
     sentence(
-      'Preliminary sizes, not for construction. Strengths of pegs and rules of steps are recalled, not read. Not in the sizes: notched ends, wind and uplift, drifted or one-sided snow, earthquake, posts without braces, and the way down to the ground. A licensed engineer designs the frame to the local code.'
+      'Preliminary sizes, not for construction. Strengths of pegs and rules of steps are recalled, not read. Not in the sizes: notched ends, wind and uplift, snow that drifts against what stands higher, earthquake, posts without braces, and the way down to the ground. A licensed engineer designs the frame to the local code.'
     )
   )
-  return { demanded: true, says, joinery, drawn: lead && drawnFrame(lead, joints, c) }
+  return { demanded: true, says, joinery, drawn: lead && drawnFrame(lead, c) }
 }
 
 /** Where posts are not asked for, a frame is drawn this high above the ground, mm. */
 const DRAWN_HIGH = 2700
 
+const DRAWN_NAMES: Readonly<Partial<Record<MemberId, string>>> = {
+  rafter: 'Rafter',
+  'upper-rafter': 'Upper rafter',
+  tie: 'Tie',
+  'king-post': 'King post',
+  'queen-post': 'Queen post',
+  strut: 'Strut',
+  'straining-beam': 'Straining beam',
+  beam: 'Beam'
+}
+
 /** The leading option's frame to scale, with the forces along its timbers. */
-function drawnFrame({ facts: o }: Judged, joints: readonly Joint[], { facts, reference }: Context): Drawn | null {
-  const truss = facts.carries === 'truss'
-  const force = (n: number | null | undefined): Quantity | null =>
+function drawnFrame({ facts: o }: Judged, { facts, reference }: Context): Drawn | null {
+  const force = (n: number | null): Quantity | null =>
     n ? quantity('force', n, computed(reference, 'tie-pull')) : null
-  const parts = o.frame.members.flatMap(({ id, sized: { section }, force: along }): DrawnPart[] => {
-    if (!section || (id !== 'rafter' && id !== 'tie' && id !== 'beam')) return []
-    const name = { rafter: 'Rafter', tie: 'Tie', beam: 'Beam' }[id]
-    return [
-      { id, name, section, push: id === 'rafter' ? force(along) : null, pull: id === 'tie' ? force(along) : null }
-    ]
+  const parts = o.frame.members.flatMap(({ id, sized: { section }, force: along, pulled }): DrawnPart[] => {
+    const name = DRAWN_NAMES[id]
+    if (!section || !name) return []
+    return [{ id, name, section, push: pulled ? null : force(along), pull: pulled ? force(along) : null }]
   })
-  const side = parts[0]?.section[0]
-  if (!side) return null
-  const king = { id: 'king-post', name: 'King post', section: [side, side] as const, push: null }
-  const hung = joints.find((joint) => joint.id === 'king-foot')?.force
+  if (parts.length === 0) return null
   return {
-    kind: truss ? 'king' : 'beam',
+    kind: facts.carries === 'truss' ? facts.truss : 'beam',
     span: facts.span,
     slope: facts.slope,
     height: facts.postHeight ?? DRAWN_HIGH,
-    queenAt: 0,
-    parts: truss ? [...parts, { ...king, pull: force(hung) }] : parts,
+    queenAt: limit(reference, 'queen-usual'),
+    parts,
     end: null
   }
 }

@@ -7,6 +7,8 @@ export interface ElevationProps {
   readonly pitch?: number
   readonly postHeight?: number
   readonly form?: 'truss' | 'beam' | 'floor'
+  /** What props the rafters of a truss. */
+  readonly truss?: 'king' | 'struts' | 'queens'
   readonly person?: boolean
   /** False where walls carry it: they are drawn hidden in place of the posts. */
   readonly posts?: boolean
@@ -17,6 +19,7 @@ export function Elevation({
   pitch = 34,
   postHeight = 2700,
   form = 'truss',
+  truss = 'king',
   person = true,
   posts = true
 }: ElevationProps) {
@@ -39,7 +42,9 @@ export function Elevation({
   }
   return (
     <Pic says={`${words[form]}, drawn to scale beside a person.`} h={ground + 34}>
-      {form === 'truss' && <Truss half={half} up={postHeight} over={over} tangent={tangent} at={at} wide={wide} />}
+      {form === 'truss' && (
+        <Truss kind={truss} half={half} up={postHeight} over={over} tangent={tangent} at={at} wide={wide} />
+      )}
       {form === 'beam' && (
         <g>
           <path
@@ -82,12 +87,33 @@ interface Inside {
   readonly wide: (mm: number) => number
 }
 
-/** King post, tie and rafters: the truss that is sized. */
-function Truss({ half, up, over, tangent, at, wide }: Inside & { readonly over: number; readonly tangent: number }) {
+interface TrussProps extends Inside {
+  readonly kind: NonNullable<ElevationProps['truss']>
+  readonly over: number
+  readonly tangent: number
+}
+
+/** Tie and rafters, with what props them: the truss that is sized. */
+function Truss({ kind, half, up, over, tangent, at, wide }: TrussProps) {
   const top = up + half * tangent
+  const third = half / 3
+  const head = up + (half - third) * tangent - 160
   return (
     <g>
-      <Bar a={at(0, up - 100)} b={at(0, top - 160)} wide={wide(200)} />
+      {kind === 'queens' ? (
+        <>
+          {[-third, third].map((x) => (
+            <Bar key={x} a={at(x, up - 100)} b={at(x, head)} wide={wide(200)} />
+          ))}
+          <Bar a={at(-third, head - 100)} b={at(third, head - 100)} wide={wide(200)} />
+        </>
+      ) : (
+        <Bar a={at(0, up - 100)} b={at(0, top - 160)} wide={wide(200)} />
+      )}
+      {kind === 'struts' &&
+        [-1, 1].map((side) => (
+          <Bar key={side} a={at(0, up)} b={at((side * half) / 2, up + (half / 2) * tangent - 120)} wide={wide(150)} />
+        ))}
       {[-1, 1].map((side) => (
         <Rafter
           key={side}

@@ -91,6 +91,7 @@ export function QuestionPicture({ question, answers, known = {} }: Props) {
           pitch={(Math.atan(num('slope', 8 / 12)) * 180) / Math.PI}
           postHeight={num('postHeight', 9 * FOOT)}
           posts={answers['postHeight'] !== 'none'}
+          truss={({ 'king-struts': 'struts', queen: 'queens' } as const)[word('truss')] ?? 'king'}
           form={floor ? 'floor' : answers['carries'] === 'beam' ? 'beam' : 'truss'}
         />
       )
