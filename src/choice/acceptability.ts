@@ -135,6 +135,37 @@ export function firstShares(scores: readonly (readonly number[])[], space: Weigh
   return { share: wins.map((w) => w / samples), central, samples, error: samplingError(samples) }
 }
 
+/** The first of some options at given weights; -1 where there is none. Equal values: the earlier is first. */
+export function firstAt(rows: readonly (readonly number[])[], weights: readonly number[]): number {
+  let first = -1
+  let most = Number.NEGATIVE_INFINITY
+  for (let i = 0; i < rows.length; i++) {
+    const value = dot(weights, rows[i] as readonly number[])
+    if (value > most) {
+      most = value
+      first = i
+    }
+  }
+  return first
+}
+
+/**
+ * Share of the cases in which an option is first at given weights, its central ones as a rule: the confidence factor.
+ * Source: lahdelma-salminen-2001, eq. for the confidence factor.
+ * @param rowsOf scores of every option in the n-th case, n from 0; may be the same array each time
+ * @param own whether the i-th option of the n-th case is the one meant
+ */
+export function confidenceFactor(
+  weights: readonly number[],
+  cases: number,
+  rowsOf: (n: number) => readonly (readonly number[])[],
+  own: (i: number, n: number) => boolean
+): number {
+  let holds = 0
+  for (let n = 0; n < cases; n++) if (own(firstAt(rowsOf(n), weights), n)) holds++
+  return holds / cases
+}
+
 export interface Acceptability extends Firsts {
   /** Share of each rank for each option: `ranks[option][0]` is first. */
   readonly ranks: readonly (readonly number[])[]
@@ -190,15 +221,19 @@ export function acceptability(
     if (first) for (const [k, w] of raw.entries()) first[k] = (first[k] ?? 0) + w / total
   }, space.length - 1)
   const central = sums.map((sum, i) => (won[i]?.[0] ? sum.map((s) => s / (won[i]?.[0] ?? 1)) : null))
-  const holds = zeros()
-  drawAll((_, rows) => {
-    for (const [i, at] of central.entries()) {
-      if (!at) continue
-      const own = dot(rows[i] as readonly number[], at)
-      const beaten = rows.some((row, k) => k !== i && (dot(row, at) - own || (k < i ? 1 : -1)) > 0)
-      if (!beaten) holds[i] = (holds[i] as number) + 1
-    }
-  }, 0)
+  // The cases once, for all options alike.
+  const cases: (readonly (readonly number[])[])[] = []
+  drawAll((_, rows) => cases.push(rows), 0)
+  const held = central.map((at, i) =>
+    at
+      ? confidenceFactor(
+          at,
+          samples,
+          (n) => cases[n] ?? [],
+          (first) => first === i
+        )
+      : null
+  )
   const ranks = won.map((own) => own.map((n) => n / samples))
   const meta = rankOrderCentroid(count)
   return {
@@ -206,7 +241,7 @@ export function acceptability(
     ranks,
     holistic: ranks.map((own) => dot(own, meta) / (meta[0] ?? 1)),
     central,
-    confidence: central.map((at, i) => (at ? (holds[i] ?? 0) / samples : null)),
+    confidence: held,
     samples,
     error: samplingError(samples)
   }

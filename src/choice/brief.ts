@@ -5,7 +5,7 @@ import type { ShopSheetContent } from '../data/shop-schema'
 import { climateSection } from './brief/climate'
 import { clockSection } from './brief/clock'
 import { askOf, cautionsOf } from './brief/closing'
-import { differences } from './brief/compare'
+import { differences, LITTLE_BETWEEN } from './brief/compare'
 import { costSection } from './brief/cost'
 import { durabilitySection } from './brief/durability'
 import { finishSection } from './brief/finish'
@@ -96,7 +96,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     sure: {
       ...carried.sure,
       says: withMargin(carried.sure.says, lead, runnerUp, c),
-      weights: leader ? weightReport(leader, judging) : null
+      weights: leader ? weightReport(leader, judging, carried.ways) : null
     },
     why:
       favours.length > 0
@@ -164,9 +164,7 @@ function differenceOf(lead: OptionReport, runnerUp: OptionReport, judging: Judgi
   const known = new Set(lead.reasons.map((r) => r.rule))
   const own = runnerUp.reasons.filter((r) => r.effect === 'caution' && !known.has(r.rule)).map((r) => r.says)
   const all = [...says, ...own.slice(0, 2)]
-  return all.length > 0
-    ? all
-    : [sentence('Little separates them: ask which your framer would rather cut, and see both.')]
+  return all.length > 0 ? all : [LITTLE_BETWEEN]
 }
 
 function summaryOf(lead: OptionReport | null, nearest: OptionReport, loaded: boolean): Sentence[] {

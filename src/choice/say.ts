@@ -55,10 +55,13 @@ export function listed(words: readonly string[]): string {
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
-/** A sentence whose figures keep their source and formula but not what went into them: for long lists. */
+/** A figure that keeps its source and formula but not what went into it: for long lists. */
+export const bare = (q: Quantity): Quantity => ({ ...q, origin: withoutInputs(q.origin) })
+
+/** A sentence whose figures are all bare. */
 export function lean(s: Sentence): Sentence {
   if (!s.values) return s
-  const values = Object.entries(s.values).map(([name, q]) => [name, { ...q, origin: withoutInputs(q.origin) }])
+  const values = Object.entries(s.values).map(([name, q]) => [name, bare(q)])
   return { ...s, values: Object.fromEntries(values) }
 }
 

@@ -18,9 +18,9 @@ function cost(o: OptionFacts, c: Context): number {
   return clamp(1 - Math.log(o.timberCost / c.cheapest) / Math.log(limit(c.reference, 'scale-cost-worst')))
 }
 
-/** Shoulder gap with what it does each year, check opening and twist that may come; whoever minds less, sees less difference. */
-function movement(o: OptionFacts, c: Context): number {
-  const gap = clamp(1 - (o.gap + o.swing + o.swelling) / (limit(c.reference, 'scale-gap-worst') * INCH))
+/** At a shoulder gap of `opening`, mm: the gap with what it does each year, check opening and twist that may come; whoever minds less, sees less difference. */
+export function movementAt(o: OptionFacts, c: Context, opening: number): number {
+  const gap = clamp(1 - (opening + o.swing + o.swelling) / (limit(c.reference, 'scale-gap-worst') * INCH))
   const checks = clamp(1 - o.checkOpening / (limit(c.reference, 'scale-check-worst') * INCH))
   const part = (id: string) => limit(c.reference, id)
   // Woods are compared over one length, so that a long job still tells them apart.
@@ -37,10 +37,11 @@ function movement(o: OptionFacts, c: Context): number {
   return indifference + (1 - indifference) * value
 }
 
-function durability(o: OptionFacts, { facts, reference }: Context): number {
+/** At a durability class, 1 best to 5. */
+export function durabilityAt(durabilityClass: number, { facts, reference }: Context): number {
   if (facts.useClass === '1') return 1
   const loss = limit(reference, `durability-loss-${facts.useClass}-${facts.hazard}`)
-  return clamp(1 - loss * (o.durabilityClass - 1))
+  return clamp(1 - loss * (durabilityClass - 1))
 }
 
 function look(o: OptionFacts, c: Context): number {
@@ -84,8 +85,8 @@ function local(o: OptionFacts, { facts, reference }: Context): number {
 
 const SCALES: Readonly<Record<Criterion, (o: OptionFacts, c: Context) => number>> = {
   cost,
-  movement,
-  durability,
+  movement: (o, c) => movementAt(o, c, o.gap),
+  durability: (o, c) => durabilityAt(o.durabilityClass, c),
   look,
   stoutness,
   time,

@@ -175,6 +175,8 @@ export interface OtherFirst {
   readonly weights: Readonly<Record<Criterion, number>>
   /** The fewest points whose weights, moved there from the client's while the rest keep their proportions, put it first. */
   readonly named: readonly Criterion[]
+  /** Share of the cases (open answers, scatter of the timber) in which it is first at those weights. */
+  readonly confidence: number
   readonly says: Sentence
 }
 
@@ -186,7 +188,12 @@ export interface WeightReport {
   readonly share: number
   readonly samples: number
   readonly error: number
+  /** Share of the cases in which the leading wood and cut is first at its own central weights; null where it has none. */
+  readonly confidence: number | null
+  readonly confidenceError: number
   readonly says: Sentence
+  /** That share in words. */
+  readonly holds: Sentence | null
   readonly others: readonly OtherFirst[]
 }
 

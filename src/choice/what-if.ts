@@ -5,7 +5,7 @@
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
 import type { ShopSheetContent } from '../data/shop-schema'
-import { type FrameCache, type Judged, judgeAll } from './judge'
+import { type Judged, judgeAll } from './judge'
 import { askedQuestions } from './questions'
 import { HEART_SAYS, seasoningWords } from './report'
 import { ANSWERED, capital, computed, quantity, sentence } from './say'
@@ -120,15 +120,14 @@ function othersOf(question: Question, now: Answer | undefined): Other[] {
  * Deterministic. Answers are taken as valid (see `readAnswers`).
  */
 export function* whatIf(answers: Answers, sheet: ShopSheetContent, reference: Reference): Generator<void, WhatIf> {
-  const frames: FrameCache = new Map()
   const judge = (change: Answers): Outcome => {
-    const { judged } = judgeAll({ ...answers, ...change }, sheet, reference, frames)
+    const { judged } = judgeAll({ ...answers, ...change }, sheet, reference)
     const [best] = judged
     return { best: best?.in ? best : null }
   }
   const base = judge({}).best
   yield
-  const taken = judgeAll(answers, sheet, reference, frames).context.facts.answers
+  const taken = judgeAll(answers, sheet, reference).context.facts.answers
   const turns = new Map<string, { effect: ChangeEffect; says: Sentence | null; when: When[] }>()
   const idle: string[] = []
   for (const question of askedQuestions(answers)) {

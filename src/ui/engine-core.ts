@@ -5,8 +5,11 @@ import { climateSection } from '../choice/brief/climate'
 import { logEnds } from '../choice/brief/movement'
 import { readClock } from '../choice/clock-door'
 import { clockReport } from '../choice/clock-report'
+import { comparison } from '../choice/comparison'
 import { judgeAll } from '../choice/judge'
 import { ladderReport } from '../choice/ladder-report'
+import { remaining } from '../choice/remaining'
+import { remembered } from '../choice/remembered'
 import { reportOf } from '../choice/report'
 import { settle } from '../choice/settle'
 import { whatIf } from '../choice/what-if'
@@ -45,7 +48,9 @@ function engineOf(sheet: ShopSheetContent, reference: Reference): Engine {
       return { months, place, logEnds: logEnds(best, context), gap: shoulderGap, share: timberShare }
     },
     makeBrief: (answers) => makeBrief(answers, sheet, reference),
-    whatIf: (answers) => whatIf(answers, sheet, reference),
+    whatIf: remembered((answers) => whatIf(answers, sheet, reference)),
+    remaining: remembered((answers) => remaining(answers, sheet, reference)),
+    compare: (answers) => comparison(answers, sheet, reference),
     clock: (asked) => {
       const read = readClock(asked, reference)
       return read.ok ? clockReport(read.job, reference) : { problems: read.problems }

@@ -5,8 +5,10 @@
 
 import type { ClockProblem } from '../choice/clock-door'
 import type { ClockAsked, ClockReport } from '../choice/clock-types'
+import type { Comparison } from '../choice/comparison'
 import type { LadderProblem } from '../choice/ladder-door'
 import type { LadderAsked, LadderReport } from '../choice/ladder-types'
+import type { Remaining } from '../choice/remaining'
 import type { Settled } from '../choice/settle'
 import type { Answers, Brief, LogEnd } from '../choice/types'
 import type { WhatIf } from '../choice/what-if'
@@ -32,6 +34,10 @@ export interface Engine {
   readonly makeBrief: (answers: Answers) => Brief
   /** What would change the choice, worked off a step at a time. */
   readonly whatIf: (answers: Answers) => Generator<void, WhatIf>
+  /** Which questions left could still change anything, worked off likewise. */
+  readonly remaining: (answers: Answers) => Generator<void, Remaining>
+  /** The job judged once, to hold any two options or figures against each other. */
+  readonly compare: (answers: Answers) => Comparison
   /** The drying clock of one timber, or the fields that stand in its way. */
   readonly clock: (asked: ClockAsked) => ClockReport | { readonly problems: readonly ClockProblem[] }
   /** The size ladder of one job, or the fields that stand in its way. */

@@ -4,17 +4,22 @@
  */
 import { describe, expect, it } from 'vitest'
 import { makeBrief as wholeBrief } from '../../src/choice/brief'
+import { plausibleAnswers } from '../../src/choice/facts'
 import { judgeAll } from '../../src/choice/judge'
+import { questionOf } from '../../src/choice/questions'
 import { totalOf } from '../../src/choice/score'
 import { type Answers, type Brief, CRITERIA, type Criterion, type OptionReport } from '../../src/choice/types'
+import { whatIfNow } from '../../src/choice/what-if'
 import { FOOT, INCH, PSF } from '../../src/data/units'
 import { reference, sheet } from '../reference'
 
 /** Every brief made here, so that what holds for all of them is asked of all of them. */
 const made: Brief[] = []
+const jobs = new Map<Brief, Parameters<typeof wholeBrief>>()
 const makeBrief: typeof wholeBrief = (...job) => {
   const brief = wholeBrief(...job)
   made.push(brief)
+  jobs.set(brief, job)
   return brief
 }
 
@@ -547,4 +552,92 @@ describe('in every one of these, whose weights another wood or cut would suit', 
       expect(report.says.text.includes('safer over your open answers'), brief.title.text).toBe(!leads)
     }
   })
+})
+
+describe('in every one of these, how firm the answer is, and what would change it', () => {
+  const cut = (id: string | undefined) => (id ?? 'none').split('/').slice(0, 2).join('/')
+  const cases = () => [...jobs]
+  /** An answer by its words in a list of what would change the choice. */
+  const answerOf = (question: string, words: string, answers: Answers) => {
+    const q = questionOf(question)
+    if (q?.kind === 'choice') return q.choices.find((c) => c.label === words)?.id ?? ''
+    const first = q?.kind === 'order' ? q.choices.find((c) => `${c.label} first` === words)?.id : undefined
+    if (first === undefined) throw new Error(`${question}: ${words}`)
+    const now = answers[question]
+    return [first, ...(Array.isArray(now) ? now : CRITERIA).filter((id) => id !== first)]
+  }
+  const found = new Map<Brief, ReturnType<typeof whatIfNow>['turns']>()
+  /** Other woods, cuts and drynesses, with what leads to them. */
+  const turnsOf = (brief: Brief) => {
+    const [answers, shop, ref] = jobs.get(brief) ?? [{}, sheet, reference]
+    const turns = found.get(brief) ?? whatIfNow(answers, shop, ref).turns.filter((t) => t.effect !== 'size')
+    found.set(brief, turns)
+    return turns
+  }
+
+  it('it says plainly how firm it is, as answered, over what is open, and over what the points weigh', () => {
+    for (const [brief] of cases()) {
+      const { sure } = brief
+      expect(sure.says.text, brief.title.text).toMatch(/comes first|rests on your answers|taken as usual|safest/)
+      if (brief.runnerUp) expect(sure.says.text).toMatch(/points of 100/)
+      expect(sure.weights?.says.text).toMatch(/^Of all ways to weigh the points/)
+      const held = sure.weights?.confidence
+      if (held !== null && held !== undefined) {
+        expect(held).toBeGreaterThanOrEqual(0)
+        expect(held).toBeLessThanOrEqual(1)
+        expect(sure.weights?.holds?.text).toContain('give or take {error}')
+      }
+    }
+  })
+
+  it('an answer that it names as changing the wood, cut or dryness does, as judged', () => {
+    let held = 0
+    for (const [brief, [answers, shop, ref]] of cases()) {
+      const best = (more: Answers) => {
+        const [first] = judgeAll({ ...answers, ...more }, shop, ref).judged
+        return first?.in ? first.facts.option.id : 'none'
+      }
+      const turns = turnsOf(brief)
+      expect(turns.length, brief.title.text).toBeGreaterThan(0)
+      for (const turn of turns)
+        for (const { question, words } of turn.when) {
+          expect(best({ [question]: answerOf(question, words, answers) }), `${question} ${words}`).not.toBe(best({}))
+          held++
+        }
+    }
+    expect(held).toBeGreaterThan(30)
+  }, 60_000)
+
+  it('and so does the brief that is made with it, for every one of these jobs', () => {
+    for (const [brief, [answers, shop, ref]] of cases()) {
+      const turns = turnsOf(brief)
+      const changed = turns.some((turn) =>
+        turn.when.some(({ question, words }) => {
+          const other = wholeBrief({ ...answers, [question]: answerOf(question, words, answers) }, shop, ref)
+          return other.lead?.option.id !== brief.lead?.option.id
+        })
+      )
+      expect(changed, brief.title.text).toBe(true)
+    }
+  }, 60_000)
+
+  it('of the open questions that it says would settle it, one has an answer that puts another wood or cut first', () => {
+    let held = 0
+    for (const [brief, [answers, shop, ref]] of cases()) {
+      const movers = brief.sure.settle.filter((q) => q.moves).slice(0, 3)
+      if (movers.length === 0) continue
+      const changed = movers.some(({ question }) => {
+        const tried =
+          question === 'order' ? CRITERIA.map((id) => [id]) : plausibleAnswers(ref, question).map((p) => p.answer)
+        return tried.some(
+          (answer) =>
+            cut(wholeBrief({ ...answers, [question]: answer }, shop, ref).lead?.option.id) !==
+            cut(brief.lead?.option.id)
+        )
+      })
+      expect(changed, brief.title.text).toBe(true)
+      held++
+    }
+    expect(held).toBeGreaterThan(3)
+  }, 60_000)
 })

@@ -5,6 +5,9 @@ import { capital, computed, listed, quantity, sentence } from '../say'
 import { criterionMatters } from '../score'
 import { CRITERIA, type Criterion, type OptionReport } from '../types'
 
+/** Said where nothing tells two options apart. */
+export const LITTLE_BETWEEN = sentence('Little separates them: ask which your framer would rather cut, and see both.')
+
 const value = (q: Quantity): number => (typeof q.value === 'number' ? q.value : q.value[0] * q.value[1])
 
 /** Difference between two gaps that an eye would notice, mm. */

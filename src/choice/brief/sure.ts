@@ -3,7 +3,7 @@ import type { Reference } from '../../data/reference'
 import type { ShopSheetContent } from '../../data/shop-schema'
 import { evenAt, evenSteps } from '../even'
 import { plausibleAnswers } from '../facts'
-import { type FrameCache, type Judged, type Judging, judgeAll } from '../judge'
+import { type Judged, type Judging, judgeAll } from '../judge'
 import { questionOf } from '../questions'
 import { computed, listed, quantity, sentence } from '../say'
 import { type Answer, type Answers, type Brief, CRITERIA, type OpenQuestion } from '../types'
@@ -41,6 +41,7 @@ interface Way {
   /** Total of every option; half of it where it is ruled out. */
   readonly worth: ReadonlyMap<string, number>
   readonly first: string
+  readonly judging: Judging
 }
 
 /** Wood and cut of an option: the id without its seasoning. */
@@ -48,16 +49,17 @@ export const cut = (optionId: string): string => optionId.split('/').slice(0, 2)
 
 function ways(answers: Answers, open: readonly Open[], sheet: ShopSheetContent, reference: Reference): Way[] {
   const steps = evenSteps(open.length)
-  const frames: FrameCache = new Map()
   return Array.from({ length: TOGETHER }, (_, n) => {
     const picks = open.map((q, d) => at(q.values, evenAt(n + 1, steps[d] ?? 0)))
     const taken = Object.fromEntries(open.map((q, d) => [q.id, q.values[picks[d] ?? 0]?.answer ?? '']))
-    const { judged } = judgeAll({ ...answers, ...taken }, sheet, reference, frames)
+    const judging = judgeAll({ ...answers, ...taken }, sheet, reference)
+    const { judged } = judging
     const first = judged[0]
     return {
       picks,
       worth: new Map(judged.map((j) => [j.facts.option.id, j.in ? j.total : j.total / 2])),
-      first: first?.in ? cut(first.facts.option.id) : 'none'
+      first: first?.in ? cut(first.facts.option.id) : 'none',
+      judging
     }
   })
 }
@@ -79,6 +81,8 @@ export interface Carried {
   /** Options in the order of merit over all that was left open. */
   readonly order: readonly Judged[]
   readonly sure: Omit<Brief['sure'], 'weights'>
+  /** The judging of every way that was tried; the one as answered where nothing is open. */
+  readonly ways: readonly Judging[]
 }
 
 /**
@@ -97,7 +101,7 @@ export function carryOpen(answers: Answers, base: Judging, sheet: ShopSheetConte
       assumed.length > 0
         ? 'What you left open is taken as usual and not varied.'
         : 'Every question that matters is answered; the choice rests on your answers as they stand.'
-    return { order: base.judged, sure: { firstIn: 1, of: 1, says: sentence(says), settle: [] } }
+    return { order: base.judged, sure: { firstIn: 1, of: 1, says: sentence(says), settle: [] }, ways: [base] }
   }
   const tried = ways(answers, open, sheet, reference)
   const mean = meanWorth(tried)
@@ -105,7 +109,11 @@ export function carryOpen(answers: Answers, base: Judging, sheet: ShopSheetConte
   const order = [...base.judged].sort((p, q) => Number(q.in) - Number(p.in) || (p.in ? worth(q) - worth(p) : 0))
   const lead = order[0]?.in ? cut(order[0].facts.option.id) : 'none'
   const firstIn = tried.filter((w) => w.first === lead).length
-  return { order, sure: { firstIn, of: TOGETHER, ...inWords(open, tried, lead, firstIn, mean, reference) } }
+  return {
+    order,
+    sure: { firstIn, of: TOGETHER, ...inWords(open, tried, lead, firstIn, mean, reference) },
+    ways: tried.map((way) => way.judging)
+  }
 }
 
 function inWords(

@@ -9,6 +9,7 @@ import { capital, computed, quantity, sentence } from '../say'
 import { criterionMatters, totalOf } from '../score'
 import { CRITERIA, type Criterion, type OtherFirst, type WeightReport } from '../types'
 import { costFactor } from '../weights'
+import { type Confidence, confidence } from './confidence'
 import { cut } from './sure'
 
 type Weights = Readonly<Record<Criterion, number>>
@@ -94,10 +95,17 @@ function byCut(options: readonly Judged[], firsts: Firsts) {
 
 /**
  * The share of all weights agreeing with the client's order that puts the leading wood and cut first, the others that some
- * put first, and whose weights those are. The scores stay as judged. Source: lahdelma-salminen-2001, acceptability.
+ * put first, and whose weights those are. The scores stay as judged; how safe each is where they do not, its confidence says.
+ * Source: lahdelma-salminen-2001, acceptability.
+ * @param ways the judging of every way in which the open answers turn out; the one as answered where none is open
  */
-export function weightReport(lead: Judged, { context: c, judged, weights }: Judging): WeightReport {
+export function weightReport(
+  lead: Judged,
+  { context: c, judged, weights }: Judging,
+  ways: readonly Judging[]
+): WeightReport {
   const { facts, reference } = c
+  const safety = confidence(ways)
   // Alike in all scores, the judging puts the lower id first.
   const standing = judged.filter((j) => j.in).sort((p, q) => (p.facts.option.id < q.facts.option.id ? -1 : 1))
   const matters = CRITERIA.filter((id) => criterionMatters(id, facts))
@@ -117,6 +125,15 @@ export function weightReport(lead: Judged, { context: c, judged, weights }: Judg
     'may be off by': quantity('percent', firsts.error, computed(reference, 'acceptability'))
   })
   const percent = (share: number) => quantity('percent', share, origin)
+  const heldFigure = (held: number) =>
+    quantity(
+      'percent',
+      held,
+      computed(reference, 'confidence', {
+        'cases tried': quantity('count', safety.cases, computed(reference, 'confidence')),
+        'may be off by': quantity('percent', safety.error, computed(reference, 'confidence'))
+      })
+    )
   const own = telling(weights, matters)
   const leading = cut(lead.facts.option.id)
   const others = [...cuts]
@@ -128,19 +145,44 @@ export function weightReport(lead: Judged, { context: c, judged, weights }: Judg
       const other = options[best]
       const central = firsts.central[best]
       if (!other || !central) return []
-      const there = Object.fromEntries(CRITERIA.map((id, k) => [id, central[k] ?? 0])) as Weights
+      const there = weightsOf(central)
+      const held = safety.of(cut(other.facts.option.id), there)
       const named = namedFor(cut(other.facts.option.id), there, own, matters, options)
-      const says = otherSays(other, percent(share), there, own, named, (w) =>
+      const says = otherSays(other, percent(share), there, own, named, heldFigure(held), (w) =>
         quantity('percent', w, computed(reference, 'central-weight'))
       )
-      return [{ option: other.facts.option.id, share, weights: there, named, says }]
+      return [{ option: other.facts.option.id, share, weights: there, named, confidence: held, says }]
     })
   const share = cuts.get(leading)?.share ?? 0
   const ordered = facts.order !== null
   const says = sentence(firmness(share, ordered, leadsUnder(options, own) === leading, reference), {
     share: percent(share)
   })
-  return { ordered, share, samples: firsts.samples, error: firsts.error, says, others }
+  const middle = firsts.central[cuts.get(leading)?.best ?? -1]
+  const held = middle ? safety.of(leading, weightsOf(middle)) : null
+  return {
+    ordered,
+    share,
+    samples: firsts.samples,
+    error: firsts.error,
+    confidence: held,
+    confidenceError: safety.error,
+    says,
+    holds: held === null ? null : holdsSays(heldFigure(held), safety, reference),
+    others
+  }
+}
+
+const weightsOf = (list: readonly number[]): Weights =>
+  Object.fromEntries(CRITERIA.map((id, k) => [id, list[k] ?? 0])) as Weights
+
+/** How safe the leader is at the middle of the weights that put it first. */
+function holdsSays(held: Quantity, safety: Confidence, reference: Reference): Sentence {
+  const varies = safety.open ? 'Timber varies, and your open answers may fall either way' : 'No two timbers are alike'
+  return sentence(
+    `${varies}: weighed in the middle of the ways that put it first, it stays first in {held} of such cases, give or take {error}.`,
+    { held, error: quantity('percent', safety.error, computed(reference, 'confidence')) }
+  )
 }
 
 function firmness(share: number, ordered: boolean, leads: boolean, reference: Reference): string {
@@ -161,6 +203,7 @@ function otherSays(
   there: Weights,
   own: Weights,
   named: readonly Criterion[],
+  held: Quantity,
   weight: (w: number) => Quantity
 ): Sentence {
   const values: Record<string, Quantity> = { share }
@@ -179,5 +222,9 @@ function otherSays(
   // "more about" before the first that weighs more, "less about" before the first that weighs less.
   if (more.length > 0) cares[0] = `more about ${cares[0]}`
   if (less.length > 0) cares[more.length] = `less about ${cares[more.length]}`
-  return sentence(`${name}: first for someone who cares ${cares.join(', and ')}.`, values)
+  values['held'] = held
+  return sentence(
+    `${name}: first for someone who cares ${cares.join(', and ')}; it stays so in {held} of cases.`,
+    values
+  )
 }

@@ -104,11 +104,13 @@ function Body({ shown }: { readonly shown: ReturnType<typeof useBrief> }) {
 }
 
 function Sheet({ shown }: { readonly shown: Extract<Shown, { state: 'brief' }> }) {
-  const { sheet, brief, engine, linked } = shown
+  const { sheet, brief, compare, engine, linked } = shown
   const whatIf = useWhatIf(engine, brief.answers)
   return (
     <sheet.BriefView
+      key={JSON.stringify(brief.answers)}
       brief={brief}
+      compare={compare}
       library={engine.library}
       whatIf={whatIf}
       actions={<sheet.Actions brief={brief} linked={linked} />}

@@ -1,5 +1,6 @@
 /** The brief as a sheet, top-down as a person would ask. Drawn at build for the examples, in the browser for one's own. */
 import type { ComponentChildren } from 'preact'
+import type { Comparison } from '../../choice/comparison'
 import type { Brief } from '../../choice/types'
 import type { WhatIf as WhatIfList } from '../../choice/what-if'
 import { type Library, LibraryProvider } from '../say/library'
@@ -15,10 +16,12 @@ import { Movement } from './Movement'
 import { Origins } from './Origins'
 import { Paragraphs } from './Sentences'
 import { ShopDetail } from './ShopDetail'
+import { SideBySide } from './SideBySide'
 import { Sizes } from './Sizes'
 import { Sure } from './Sure'
 import { TitleBlock } from './TitleBlock'
 import { Told } from './Told'
+import { TradeOffs } from './TradeOffs'
 import { WhatIf } from './WhatIf'
 import { Why } from './Why'
 import { Woods } from './Woods'
@@ -26,12 +29,14 @@ import { Woods } from './Woods'
 interface Props {
   readonly brief: Brief
   readonly library: Library
+  /** The same job, to hold any two options against each other. */
+  readonly compare: Comparison
   /** null while it is worked off. */
   readonly whatIf: WhatIfList | null
   readonly actions?: ComponentChildren
 }
 
-export function BriefView({ brief, library, whatIf, actions }: Props) {
+export function BriefView({ brief, library, compare, whatIf, actions }: Props) {
   const shelf = typeof window === 'undefined' ? new NoteShelf() : null
   return (
     <LibraryProvider value={library}>
@@ -48,8 +53,10 @@ export function BriefView({ brief, library, whatIf, actions }: Props) {
           </div>
           <Sure brief={brief} />
           <Why brief={brief} />
+          <SideBySide brief={brief} compare={compare} />
           <WhatIf list={whatIf} />
           <Woods brief={brief} />
+          <TradeOffs brief={brief} compare={compare} />
           <Sizes brief={brief} />
           <Movement brief={brief} />
           <Drying brief={brief} />

@@ -4,8 +4,10 @@ import { asList } from '../say/as-list'
 const PARTS: readonly (readonly [string, string])[] = [
   ['sure', 'How sure'],
   ['why', 'Why'],
+  ['side', 'Two side by side'],
   ['change', 'What would change it'],
   ['woods', 'Every wood'],
+  ['trade', 'What for what'],
   ['sizes', 'How big'],
   ['movement', 'How it moves'],
   ['drying', 'How dry'],

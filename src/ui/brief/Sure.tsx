@@ -58,6 +58,12 @@ export function Sure({ brief }: { readonly brief: Brief }) {
           <h3>If the points weighed otherwise</h3>
           <p>
             <Say s={sure.weights.says} />
+            {sure.weights.holds !== null && (
+              <>
+                {' '}
+                <Say s={sure.weights.holds} />
+              </>
+            )}
           </p>
           <List of={sure.weights.others.map((other) => other.says)} />
         </>

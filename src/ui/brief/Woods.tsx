@@ -1,13 +1,19 @@
 /** Every wood of the shop, accounted for: those still in by rank, then those that went out with every reason. */
+import { bare, lean } from '../../choice/say'
 import type { Brief, WoodLine } from '../../choice/types'
+import type { Quantity } from '../../data/quantity'
 import { Q } from '../say/Q'
 import { Say } from '../say/Say'
+import { useShelf } from '../say/shelf'
 import { Cell } from './Cell'
 import { howOf } from './names'
 import { Out } from './Out'
 
 function Row({ line, lead }: { readonly line: WoodLine; readonly lead: boolean }) {
   const { figures } = line.report
+  // A page without script carries every note: there the first choice alone tells what went into its figures.
+  const brief = useShelf() !== null && !lead
+  const own = (q: Quantity) => (brief ? bare(q) : q)
   return (
     <tr class={lead ? 'lead' : line.in ? '' : 'out'}>
       <th scope="row">
@@ -16,16 +22,16 @@ function Row({ line, lead }: { readonly line: WoodLine; readonly lead: boolean }
       </th>
       <Cell label="As">{howOf(line.report)}</Cell>
       <Cell label="Section" num>
-        <Q q={figures.section} />
+        <Q q={own(figures.section)} />
       </Cell>
       <Cell label="Joint gap" num>
-        <Q q={figures.shoulderGap} />
+        <Q q={own(figures.shoulderGap)} />
       </Cell>
       <Cell label="Whole job" num>
-        <Q q={figures.jobCost} plain />
+        <Q q={own(figures.jobCost)} plain />
       </Cell>
       <Cell label="In a word">
-        <Say s={line.says} />
+        <Say s={brief ? lean(line.says) : line.says} />
       </Cell>
     </tr>
   )

@@ -1,5 +1,6 @@
 /** The brief to show: of the link in the address where there is one, else of one's own answers. Neither touches the other. */
 import { useEffect, useState } from 'preact/hooks'
+import type { Comparison } from '../../choice/comparison'
 import type { Answers, Brief } from '../../choice/types'
 import { $answers } from '../../stores/answers'
 import { type Engine, loadEngine } from '../engine'
@@ -15,6 +16,7 @@ export type Shown =
       readonly state: 'brief'
       readonly sheet: typeof import('./sheet')
       readonly brief: Brief
+      readonly compare: Comparison
       readonly engine: Engine
       readonly linked: boolean
       readonly left: readonly string[]
@@ -52,6 +54,7 @@ export function useBrief(): Shown {
           state: 'brief',
           sheet,
           brief: engine.makeBrief(wanted.answers),
+          compare: engine.compare(wanted.answers),
           engine,
           linked: wanted.linked,
           left: wanted.left

@@ -6,6 +6,7 @@ import type { System } from '../format/quantity'
 import { href } from '../site/href'
 import type { PlaceName } from './field-props'
 import { questionHash } from './flow'
+import { LeftOpen } from './LeftOpen'
 import { answerWords } from './words'
 
 interface Props {
@@ -31,6 +32,7 @@ export function Overview({ asked, answers, system, places, onGo, onClear }: Prop
         {answered} of {asked.length} answered. Change any of them; the rest stays. What is left open, the brief carries
         as “not sure”.
       </p>
+      <LeftOpen />
       {STAGES.map((stage) => {
         const questions = asked.filter((q) => q.stage === stage.id)
         return (

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks'
 import type { Settled } from '../../choice/settle'
 import type { Answers } from '../../choice/types'
 import type { Learnt } from './field-props'
+import { LeftOpen } from './LeftOpen'
 import { useSettled } from './use-settled'
 import { WoodList } from './WoodList'
 
@@ -53,7 +54,12 @@ export function Woods({ answers, onLearn }: Props) {
             </button>
           </div>
         )}
-        {settled !== null && <WoodList settled={settled} />}
+        {settled !== null && (
+          <>
+            <LeftOpen />
+            <WoodList settled={settled} />
+          </>
+        )}
       </details>
       <p class="visually-hidden" role="status">
         {news}

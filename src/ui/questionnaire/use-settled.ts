@@ -5,6 +5,7 @@ import type { Answers } from '../../choice/types'
 import { type Engine, type Glance, loadEngine } from '../engine'
 import type { Known } from '../pictures/QuestionPicture'
 import type { Learnt } from './field-props'
+import { useRemaining } from './use-remaining'
 
 export interface Live {
   readonly settled: Settled | null
@@ -85,6 +86,8 @@ export function useSettled(answers: Answers, onLearn: (learnt: Learnt) => void):
     const timer = setTimeout(() => onLearn({ places: engine.places, known: knownFrom(engine.glance(answers)) }), 200)
     return () => clearTimeout(timer)
   }, [engine, answers])
+
+  useRemaining(engine, answers)
 
   return { settled, news, failed, retry: () => setAttempt((n) => n + 1) }
 }

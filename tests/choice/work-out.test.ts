@@ -1,0 +1,29 @@
+/** Numbers that are kept from one judging to the next are those that would be worked out afresh. */
+import fc from 'fast-check'
+import { expect, it } from 'vitest'
+import { judgeAll } from '../../src/choice/judge'
+import { QUESTIONS } from '../../src/choice/questions'
+import type { Answers } from '../../src/choice/types'
+import { reference } from '../reference'
+import { answerTo, few, full } from './any-answers'
+
+/** One sheet for all runs, so that what is kept piles up; another, alike but new, has nothing kept. */
+const known = { ...few }
+
+const change = fc.constantFrom(...QUESTIONS).chain((q) => answerTo(q).map((answer): Answers => ({ [q.id]: answer })))
+
+it('whatever is asked before, and whatever one answer is changed', () => {
+  fc.assert(
+    fc.property(full, fc.array(change, { minLength: 6, maxLength: 6 }), (answers, changes) => {
+      for (const one of [{}, ...changes]) {
+        const job = { ...answers, ...one }
+        const kept = judgeAll(job, known, reference)
+        const fresh = judgeAll(job, { ...few }, reference)
+        expect(kept.judged.map((j) => [j.facts, j.in, j.scores, j.total])).toEqual(
+          fresh.judged.map((j) => [j.facts, j.in, j.scores, j.total])
+        )
+      }
+    }),
+    { numRuns: 30 }
+  )
+}, 30_000)
