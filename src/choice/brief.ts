@@ -119,7 +119,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     climate: climateSection(c),
     clock,
     durability: durabilitySection(lead, c),
-    finish: finishSection(shown, c),
+    finish: finishSection(shown, best, c, clock),
     cost: costSection(
       lead,
       leader,

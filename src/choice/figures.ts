@@ -254,12 +254,12 @@ export const durabilityFigure: FigureOf = (o, _facts, reference) => {
 export const readyFigure: FigureOf = (o, _facts, reference) =>
   quantity('weeks', o.readyWeeks, computed(reference, 'ready'))
 
-const sheetOrigin = (placeholder: boolean) =>
+/** Money carries the mark of the sheet: invented, or the shop's own. */
+export const sheetOrigin = (placeholder: boolean) =>
   placeholder
     ? ({ mark: 'placeholder', sources: [{ key: 'placeholder' }] } as const)
     : ({ mark: 'seen', sources: [{ key: 'shop-sheet' }] } as const)
 
-/** Money carries the mark of the sheet: invented, or the shop's own. */
 export function moneyFigures(o: OptionFacts, reference: Reference, placeholder: boolean) {
   const own = sheetOrigin(placeholder)
   const mark = <T extends Quantity>(q: T): T => ({

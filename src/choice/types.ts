@@ -217,6 +217,63 @@ export interface CostLine {
   readonly adds: { readonly timber: Quantity; readonly job: Quantity } | null
 }
 
+export interface Swatch {
+  /** sRGB. */
+  readonly hex: string
+  /** False where no screen of that range can show it. */
+  readonly inGamut: boolean
+  /** The colour in two or three words. */
+  readonly words: string
+}
+
+/** One wood: freshly planed, under a finish, and later. */
+export interface WoodLook {
+  readonly species: string
+  readonly own: Swatch
+  readonly finished: Swatch
+  readonly later: Swatch
+  /** False where it is too dark for the lightness that the finish aims at. */
+  readonly reached: boolean
+}
+
+/** A finish over each of the woods shown. */
+export interface FinishView {
+  readonly id: string
+  readonly name: string
+  /** What "later" is: "After 10 years of light", "After 5 years, before the next coat". */
+  readonly later: string
+  readonly looks: readonly WoodLook[]
+}
+
+/** One wood under the finish wanted: what it asks for, how often, and for how much. */
+export interface FinishLine {
+  readonly species: string
+  readonly wood: string
+  readonly short: string
+  /** "first choice", "second", "cheapest"; null for the others. */
+  readonly role: string | null
+  readonly takes: Sentence
+  readonly bleeds: Sentence
+  /** When its outside is dry enough to coat. */
+  readonly dry: Sentence
+  /** Years between coats; null where nothing is renewed, as the next. */
+  readonly years: Quantity | null
+  readonly recoats: Quantity | null
+  /** The first coat, and all that fall due in 20 years; null where the sheet does not price finishing. */
+  readonly first: Quantity | null
+  readonly over: Quantity | null
+}
+
+export interface FinishReport {
+  readonly says: readonly Sentence[]
+  /** The finish wanted, of `views`. */
+  readonly chosen: string
+  readonly views: readonly FinishView[]
+  readonly lines: readonly FinishLine[]
+  /** What the swatches are, and that a screen misleads. */
+  readonly caution: readonly Sentence[]
+}
+
 export interface JobLine {
   readonly question: string
   readonly label: string
@@ -287,7 +344,7 @@ export interface Brief {
     /** Where rain comes near: what the details do with it; null indoors and in the ground. */
     readonly water: { readonly details: Details; readonly roofed: boolean } | null
   }
-  readonly finish: { readonly says: readonly Sentence[] }
+  readonly finish: FinishReport
   readonly cost: CostReport
   readonly cautions: readonly Sentence[]
   readonly ask: { readonly framer: readonly Sentence[]; readonly engineer: readonly Sentence[] }

@@ -94,6 +94,12 @@ export interface Wood {
   /** Times Siau's diffusion: fitted to `airDays`, with the factors that the slowest and quickest board ask for. */
   readonly drying: { readonly factor: number; readonly slowest: number; readonly quickest: number }
   readonly colour: { readonly L: number; readonly a: number; readonly b: number; readonly origin: Origin }
+  /** After years of light indoors, where it is not what light does to most woods. */
+  readonly aged: { readonly L: number; readonly a: number; readonly b: number } | null
+  /** How well paint stays on it: group of three, 1 easiest, or an older one of five. */
+  readonly paint: { readonly group: number | null; readonly older: number | null; readonly origin: Origin } | null
+  /** Of the oils that creep out under a film; null where it has none. */
+  readonly oils: Origin | null
   readonly supply: {
     readonly longest: number
     readonly largest: readonly [number, number]
@@ -364,6 +370,9 @@ function toWood(s: SpeciesContent, drying: Wood['drying'] | undefined): Wood {
     airDays: { min: s.airDrying.daysMin, max: s.airDrying.daysMax, origin: originOf(s.airDrying) },
     drying,
     colour: { L: s.colour.L, a: s.colour.a, b: s.colour.b, origin: originOf(s.colour) },
+    aged: s.agedColour ? { L: s.agedColour.L, a: s.agedColour.a, b: s.agedColour.b } : null,
+    paint: s.paint ? { group: s.paint.group, older: s.paint.older, origin: originOf(s.paint) } : null,
+    oils: s.oils ? originOf(s.oils) : null,
     supply: {
       longest: s.supply.longestFt * FOOT,
       largest: [(s.supply.largestIn[0] ?? 0) * INCH, (s.supply.largestIn[1] ?? 0) * INCH],

@@ -44,6 +44,9 @@ const strengthSchema = v.strictObject({
   ...origin
 })
 
+/** CIELAB, D65. */
+const lab = { L: v.pipe(v.number(), v.minValue(0), v.maxValue(100)), a: v.number(), b: v.number() }
+
 /** A tendency on the trade's own scale: 0 little, 1 some, 2 much. */
 const traitSchema = v.strictObject({
   level: v.picklist([0, 1, 2]),
@@ -102,12 +105,19 @@ export const speciesSchema = v.pipe(
     /** Published time for green 1 in boards to reach 20 % in the yard, days. */
     airDrying: v.strictObject({ daysMin: positive, daysMax: positive, ...origin }),
     /** Heartwood, freshly planed, CIELAB. */
-    colour: v.strictObject({
-      L: v.pipe(v.number(), v.minValue(0), v.maxValue(100)),
-      a: v.number(),
-      b: v.number(),
-      ...origin
-    }),
+    colour: v.strictObject({ ...lab, ...origin }),
+    /** After years of light indoors, where that is not what light does to most woods. */
+    agedColour: v.optional(v.strictObject({ ...lab, ...origin })),
+    /** How well paint stays on it: printed group of three, 1 easiest, or an older one of five where it has none. */
+    paint: v.optional(
+      v.strictObject({
+        group: v.nullable(v.picklist([1, 2, 3])),
+        older: v.nullable(v.picklist([1, 2, 3, 4, 5])),
+        ...origin
+      })
+    ),
+    /** There where its oils creep out under a film. */
+    oils: v.optional(v.strictObject(origin)),
     supply: v.strictObject({
       longestFt: positive,
       /** Largest square or rectangle usually sawn, in, shorter side then longer side. */
@@ -439,9 +449,21 @@ export const finishesSchema = v.array(
     weatherYears: v.nullable(v.pipe(v.array(positive), v.length(2))),
     /** Target lightness on the wood, CIELAB L; null where the wood's own colour stands or is hidden. */
     targetL: v.nullable(positive),
+    /** What it leaves on the wood: nothing, what has soaked in, or a film. */
+    build: v.picklist(['none', 'penetrating', 'film']),
+    /** Red, green and blue in linear light: KX of the coat as it wets, and of its stain for each part of it. */
+    optics: v.strictObject({
+      coatKX: v.pipe(v.array(nonNegative), v.length(3)),
+      stainKX: v.nullable(v.pipe(v.array(nonNegative), v.length(3))),
+      /** Share of the wood that pigment hides. */
+      hides: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
+      pigment: v.nullable(v.strictObject(lab)),
+      ...origin
+    }),
     ...origin
   })
 )
+export type FinishContent = v.InferOutput<typeof finishesSchema>[number]
 
 export const indoorSchema = v.strictObject({
   heatedRoomC: positive,

@@ -1,11 +1,12 @@
 /** The engine with its data in place. Loaded on demand by `engine.ts`; used directly where pages are built. */
 import * as v from 'valibot'
-import { makeBrief } from '../choice/brief'
+import { bestOfEachWood, makeBrief } from '../choice/brief'
 import { climateSection } from '../choice/brief/climate'
 import { logEnds } from '../choice/brief/movement'
 import { readClock } from '../choice/clock-door'
 import { clockReport } from '../choice/clock-report'
 import { comparison } from '../choice/comparison'
+import { finishColours } from '../choice/finish-looks'
 import { judgeAll } from '../choice/judge'
 import { ladderReport } from '../choice/ladder-report'
 import { remaining } from '../choice/remaining'
@@ -45,7 +46,10 @@ function engineOf(sheet: ShopSheetContent, reference: Reference): Engine {
       const [best] = judged
       if (best === undefined) return { months, place }
       const { shoulderGap, timberShare } = reportOf(best, context, null).figures
-      return { months, place, logEnds: logEnds(best, context), gap: shoulderGap, share: timberShare }
+      const swatches = bestOfEachWood(judged)
+        .slice(0, 3)
+        .map(({ facts: { wood } }) => ({ label: wood.short, colours: finishColours(wood, reference) }))
+      return { months, place, logEnds: logEnds(best, context), gap: shoulderGap, share: timberShare, swatches }
     },
     makeBrief: (answers) => makeBrief(answers, sheet, reference),
     whatIf: remembered((answers) => whatIf(answers, sheet, reference)),

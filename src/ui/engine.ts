@@ -14,6 +14,7 @@ import type { Answers, Brief, LogEnd } from '../choice/types'
 import type { WhatIf } from '../choice/what-if'
 import type { Quantity } from '../data/quantity'
 import type { ShopSheetContent } from '../data/shop-schema'
+import type { SwatchRow } from './pictures/faces'
 import type { Library } from './say/library'
 import { href } from './site/href'
 
@@ -22,6 +23,8 @@ export interface Glance extends Pick<Brief['climate'], 'months' | 'place'> {
   readonly logEnds?: readonly LogEnd[]
   readonly gap?: Quantity
   readonly share?: Quantity
+  /** The woods in front under each finish. */
+  readonly swatches?: readonly SwatchRow[]
 }
 
 export interface Engine {

@@ -4,6 +4,7 @@ import { DecayMonths } from '../pictures/charts'
 import { WaterMarks } from '../pictures/WaterMarks'
 import { href } from '../site/href'
 import { Figures } from './Figures'
+import { Finish } from './Finish'
 import { FIGURE_NAMES } from './names'
 import { Section } from './Section'
 import { Paragraphs } from './Sentences'
@@ -44,9 +45,7 @@ export function Lasting({ brief }: { readonly brief: Brief }) {
           </figure>
         )}
       </Section>
-      <Section id="finish" title="How it will look, and its upkeep">
-        <Paragraphs of={brief.finish.says} />
-      </Section>
+      <Finish brief={brief} />
     </>
   )
 }

@@ -23,11 +23,11 @@ export function sampleLogEnd(
   return { ...shape, ringRadii: ringsOf(shape.logRadius), exaggeration, says: { text: '' } }
 }
 
-/** Finishes over a pale, a middling and a dark wood, roughly: for the questions, where no wood is settled yet. */
+/** Finishes over white pine, redcedar and walnut by the engine's own model: for the questions, before it has come. A test compares. */
 export const FINISH_IDS = ['grey', 'clear', 'pale', 'mid', 'dark', 'painted'] as const
 export const FINISH_NAMES = ['bare', 'clear', 'pale', 'mid', 'dark', 'paint'] as const
 export const ROUGH_SWATCHES: readonly SwatchRow[] = [
-  { label: 'pale wood', colours: ['#b3b1a9', '#d9b27c', '#ecdfc8', '#a97b4b', '#60432b', '#dfe1dc'] },
-  { label: 'red-brown', colours: ['#a5a39c', '#b97f50', '#d9bf9f', '#93633b', '#553722', '#dfe1dc'] },
-  { label: 'dark wood', colours: ['#93918b', '#855b3a', '#ab8b6b', '#754c2f', '#46301f', '#dfe1dc'] }
+  { label: 'pale wood', colours: ['#817b75', '#d5ae84', '#d7b591', '#a97a53', '#704a2f', '#dfe0dc'] },
+  { label: 'red-brown', colours: ['#817b75', '#a07656', '#aa876f', '#a07656', '#714931', '#dfe0dc'] },
+  { label: 'dark wood', colours: ['#817b75', '#725945', '#857264', '#725945', '#674d3a', '#dfe0dc'] }
 ]
