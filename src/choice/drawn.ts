@@ -20,4 +20,6 @@ export interface Drawn {
   readonly parts: readonly DrawnPart[]
   /** What an end brings to its support. */
   readonly end: Quantity | null
+  /** Loads at points: mm from the left support. */
+  readonly points?: readonly { readonly at: number; readonly load: Quantity }[]
 }

@@ -1,5 +1,5 @@
 /** The wood that is looked into: every timber with all its checks, its joints, and a way out where it does not pass. */
-import type { Quantity, Sentence } from '../data/quantity'
+import type { Origin, Quantity, Sentence } from '../data/quantity'
 import type { Reference } from '../data/reference'
 import type { ShopSheetContent } from '../data/shop-schema'
 import type { Check } from '../frame/check'
@@ -9,14 +9,14 @@ import type { SizedMember } from '../frame/member-parts'
 import type { Refusal } from '../frame/member-spec'
 import type { DesignValues, Section } from '../frame/values'
 import type { Drawn } from './drawn'
-import { checkFigures } from './figures'
-import { jointName, jointSays } from './joinery-says'
+import { jointName } from './joinery-says'
 import { liftLimit, liftOf, type Tried, tooLong } from './ladder-job'
+import { checkOrigin, jointOpens, lengthOf, loadInputs, weightOf } from './ladder-origins'
 import type { CheckRow, JointLine, LadderDetail, LadderJob, Part } from './ladder-types'
 import { checkName, clauseWords, KIND_NAMES, PART_NAMES } from './ladder-words'
 import { memberRanges } from './member-for'
 import { refusalSays, wayOutSays } from './member-says'
-import { capital, computed, quantity, sentence } from './say'
+import { ANSWERED, capital, computed, quantity, sentence } from './say'
 
 /** A section of the series, with where the wood's strength comes from. */
 export const sectionOf = (section: Section, values: DesignValues | null, reference: Reference): Quantity => {
@@ -27,8 +27,8 @@ export const sectionOf = (section: Section, values: DesignValues | null, referen
     values ? { ...origin, mark: values.origin.mark, sources: [...values.origin.sources, { key: 'nds' }] } : origin
   )
 }
-export const usedOf = (check: Check, reference: Reference): Quantity =>
-  quantity('percent', check.ratio, computed(reference, check.id))
+export const usedOf = (check: Check, values: DesignValues | null, reference: Reference): Quantity =>
+  quantity('percent', check.ratio, checkOrigin(check, values, reference))
 
 /** The mass of one stick, kg. */
 export const stickMass = (part: SizedMember, density: number): number => {
@@ -36,40 +36,62 @@ export const stickMass = (part: SizedMember, density: number): number => {
   return (density * b * d * part.length) / 1e9
 }
 
-const checkRow = (check: Check, reference: Reference): CheckRow => {
-  const { demand, capacity } = checkFigures(check, reference)
+const checkRow = (check: Check, values: DesignValues | null, reference: Reference): CheckRow => {
+  const used = usedOf(check, values, reference)
   return {
     name: capital(checkName(check.id)),
-    demand,
-    capacity,
-    used: usedOf(check, reference),
+    demand: quantity(check.kind, check.demand, used.origin),
+    capacity: quantity(check.kind, check.capacity, used.origin),
+    used,
     clause: clauseWords(check.clause)
   }
 }
 
-const force = (value: number, reference: Reference): Quantity | null =>
-  Math.abs(value) < 1 ? null : quantity('force', Math.abs(value), computed(reference, 'member-force'))
+const force = (value: number, origin: Origin): Quantity | null =>
+  Math.abs(value) < 1 ? null : quantity('force', Math.abs(value), origin)
 
 function lighterSays({ lighter, sized }: SizedMember, reference: Reference): Sentence | null {
   if (!sized.section) return null
   if (!lighter?.governing) return sentence('The smallest of the series already.')
   return sentence(`Next lighter is {section}: {used} in ${checkName(lighter.governing.id)}.`, {
     section: sectionOf(lighter.section, null, reference),
-    used: usedOf(lighter.governing, reference)
+    used: usedOf(lighter.governing, null, reference)
   })
 }
 
-const partOf = (part: SizedMember, reference: Reference): Part => ({
-  name: PART_NAMES[part.id],
-  pieces: part.pieces,
-  length: quantity('span', part.length, computed(reference, 'section')),
-  section: part.sized.section ? sectionOf(part.sized.section, part.sized.values, reference) : null,
-  push: force(part.push, reference),
-  pull: force(part.pull, reference),
-  used: part.sized.governing ? usedOf(part.sized.governing, reference) : null,
-  checks: part.sized.checks.map((check) => checkRow(check, reference)),
-  lighter: lighterSays(part, reference)
-})
+/** "2 of 17 ft, 6 × 12 in, pushed along by as much as 8,370 lb." */
+function partSays(pieces: number, values: Readonly<Record<string, Quantity | null>>): Sentence {
+  const { section, push, pull, used } = values
+  const text = [
+    pieces > 1 ? `${pieces} sticks of {length}` : 'One stick of {length}',
+    section ? ', {section}' : '',
+    push ? '; pushed along by as much as {push}' : '',
+    pull ? `${push ? ' or' : ';'} pulled by as much as {pull}` : '',
+    used && section ? '; used to {used}' : ''
+  ].join('')
+  const known = Object.entries(values).filter((e): e is [string, Quantity] => e[1] !== null)
+  return sentence(`${text}.`, Object.fromEntries(known.filter(([name]) => text.includes(`{${name}}`))))
+}
+
+function partOf(part: SizedMember, job: LadderJob, tried: Tried, reference: Reference): Part {
+  const { sized, pieces } = part
+  const along = computed(reference, 'member-force', loadInputs(job, tried.spec))
+  const figures = {
+    length: lengthOf(part, job, tried.spec, reference),
+    section: sized.section ? sectionOf(sized.section, sized.values, reference) : null,
+    push: force(part.push, along),
+    pull: force(part.pull, along),
+    used: sized.governing ? usedOf(sized.governing, sized.values, reference) : null
+  }
+  return {
+    name: PART_NAMES[part.id],
+    pieces,
+    ...figures,
+    says: partSays(pieces, figures),
+    checks: sized.checks.map((check) => checkRow(check, sized.values, reference)),
+    lighter: lighterSays(part, reference)
+  }
+}
 
 const HOIST = {
   two: 'two people carry it (up to {most})',
@@ -81,17 +103,29 @@ function saysOf(job: LadderJob, tried: Tried, sheet: ShopSheetContent, reference
   const says: Sentence[] = []
   const { parts, spec, wood } = tried
   const [first] = parts
-  const at = (value: number, formula: string, kind: 'force' | 'gap' | 'mass' | 'span') =>
-    quantity(kind, value, computed(reference, formula))
-  if (first?.ends && first.bearing)
+  const loads = loadInputs(job, spec)
+  const values = first?.sized.values
+  if (first?.ends && first.bearing && values)
     says.push(
       sentence('Each end brings {end} to its support and needs {bearing} of bearing along the beam.', {
-        end: at(first.ends.end, 'end-load', 'force'),
-        bearing: at(first.bearing.end, 'bearing', 'gap')
+        end: quantity('force', first.ends.end, computed(reference, 'end-load', loads)),
+        bearing: quantity(
+          'gap',
+          first.bearing.end,
+          computed(reference, 'bearing', {
+            reaction: quantity('force', first.ends.end, computed(reference, 'end-load')),
+            breadth: quantity('gap', first.sized.section?.[0] ?? 0, computed(reference, 'section')),
+            'Fc⊥': quantity('stress', values.compressionPerp, values.origin)
+          })
+        )
       })
     )
   if (job.kind === 'post' && first && first.push > 0)
-    says.push(sentence('It stands on {push}, its own weight in it.', { push: at(first.push, 'member-force', 'force') }))
+    says.push(
+      sentence('It stands on {push}, its own weight in it.', {
+        push: quantity('force', first.push, computed(reference, 'member-force', loads))
+      })
+    )
   const heaviest = parts.reduce<SizedMember | null>(
     (most, p) => (most && stickMass(most, spec.density) >= stickMass(p, spec.density) ? most : p),
     null
@@ -103,8 +137,8 @@ function saysOf(job: LadderJob, tried: Tried, sheet: ShopSheetContent, reference
       sentence(
         `Its heaviest stick, ${PART_NAMES[heaviest.id].toLowerCase()} of {length}, weighs about {weight} ${job.unseasoned ? 'green' : 'dry'}: ${HOIST[lift]}.`,
         {
-          length: at(heaviest.length, 'section', 'span'),
-          weight: at(mass, 'weight', 'mass'),
+          length: lengthOf(heaviest, job, spec, reference),
+          weight: weightOf(heaviest, mass, spec, reference),
           most: liftLimit(reference, lift === 'crane' ? 'heavy-stick' : 'two-carry')
         }
       )
@@ -154,13 +188,15 @@ function waysOf(job: LadderJob, sized: MemberSize | Refusal, tried: Tried, refer
     check && worst && largest
       ? sentence(
           `${what} In its largest, {section}, the ${PART_NAMES[worst.id].toLowerCase()} is at {used} in ${checkName(check.id)}.`,
-          { section: sectionOf(largest, null, reference), used: usedOf(check, reference) }
+          { section: sectionOf(largest, null, reference), used: usedOf(check, null, reference) }
         )
       : sentence(what)
   return [says, ...wayOutSays(job.kind, sized.wayOut)]
 }
 
 function drawnOf(job: LadderJob, tried: Tried, reference: Reference): Drawn | null {
+  // The figures open in the sentences beside the drawing, where they stand again.
+  const along = computed(reference, 'member-force')
   const parts = tried.parts.flatMap((p) =>
     p.sized.section
       ? [
@@ -168,8 +204,8 @@ function drawnOf(job: LadderJob, tried: Tried, reference: Reference): Drawn | nu
             id: p.id,
             name: PART_NAMES[p.id],
             section: p.sized.section,
-            push: force(p.push, reference),
-            pull: force(p.pull, reference)
+            push: force(p.push, along),
+            pull: force(p.pull, along)
           }
         ]
       : []
@@ -183,14 +219,17 @@ function drawnOf(job: LadderJob, tried: Tried, reference: Reference): Drawn | nu
     height: job.height,
     queenAt: tried.spec.queenAt,
     parts,
-    end: end === undefined ? null : quantity('force', end, computed(reference, 'end-load'))
+    end: end === undefined ? null : quantity('force', end, computed(reference, 'end-load')),
+    ...(job.points.length > 0
+      ? { points: job.points.map(({ at, load }) => ({ at, load: quantity('force', load, ANSWERED) })) }
+      : {})
   }
 }
 
 const jointLine = (joint: Joint, job: LadderJob, reference: Reference): JointLine => ({
   name: jointName(joint.id, job.kind === 'queen'),
   joinery: joint.verdict === 'joinery',
-  says: jointSays(joint, reference)
+  says: jointOpens(joint, reference)
 })
 
 /** Everything of the chosen wood, and what its checks leave out. */
@@ -213,7 +252,7 @@ export function ladderDetail(
   return {
     detail: {
       ...named,
-      parts: tried.parts.map((p) => partOf(p, reference)),
+      parts: tried.parts.map((p) => partOf(p, job, tried, reference)),
       joints: joints.map((j) => jointLine(j, job, reference)),
       says: [...(passes ? saysOf(job, tried, sheet, reference) : []), ...strengthSays(job, first)],
       ways: passes ? [] : waysOf(job, sized, tried, reference),

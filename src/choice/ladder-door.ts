@@ -3,32 +3,54 @@ import type { Reference } from '../data/reference'
 import { PSF } from '../data/units'
 import type { Range } from '../frame/member-spec'
 import { limit } from './facts'
-import { DRYNESS, GRADES, KINDS, type LadderAsked, type LadderJob, SURFACES } from './ladder-types'
-import { bearsOf, isSloped, livesOf, usesField } from './ladder-uses'
+import {
+  DRYNESS,
+  GRADES,
+  KINDS,
+  type LadderAsked,
+  type LadderJob,
+  type PlaceField,
+  type PointField
+} from './ladder-types'
+import { bearsOf, isSloped, livesOf, slotsOf, usesField } from './ladder-uses'
 import { memberRanges } from './member-for'
 
-export type LadderNumber = 'span' | 'width' | 'slope' | 'height' | 'snow' | 'point'
+export type LadderNumber = 'span' | 'width' | 'slope' | 'height' | 'snow' | PointField | PlaceField
 /** A field that is refused: not known by that name, or outside its range. The page says it in its own units. */
 export interface LadderProblem {
   readonly field: keyof LadderAsked
   readonly why: 'unknown' | 'range'
 }
 
-/** Permitted ranges of a job with that member, in SI. */
-export function ladderRanges(kind: string, reference: Reference): Readonly<Record<LadderNumber, Range>> {
+/** Permitted ranges of a job with that member, in SI. @param along the span, within which its loads at points lie */
+export function ladderRanges(
+  kind: string,
+  reference: Reference,
+  along?: number
+): Readonly<Record<LadderNumber, Range>> {
   const { span, width, slope, height, point } = memberRanges(reference)
+  const at = { least: 0, most: along === undefined || !within(along, span) ? span.most : along }
   return {
     span,
     width,
     slope: isSloped(kind) ? slope : { least: 0, most: slope.most },
     height,
     snow: { least: 0, most: limit(reference, 'member-snow-most') * PSF },
-    point
+    point1: point,
+    point2: point,
+    point3: point,
+    point4: point,
+    at1: at,
+    at2: at,
+    at3: at,
+    at4: at
   }
 }
 
 /** A share: a range's end as it is printed, such as 2 in 12 for 0.1667, must itself be taken. */
 const SLACK = 1e-3
+const within = (value: number, { least, most }: Range): boolean =>
+  value >= least * (1 - SLACK) && value <= most * (1 + SLACK)
 
 export type LadderRead =
   | { readonly ok: true; readonly job: LadderJob }
@@ -43,18 +65,19 @@ export function readLadder(asked: LadderAsked, reference: Reference): LadderRead
     lives: livesOf(asked.bears).find((l) => l === asked.lives),
     dryness: DRYNESS.find((d) => d === asked.dryness),
     grade: Object.hasOwn(GRADES, asked.grade) ? GRADES[asked.grade] : undefined,
-    surface: SURFACES.find((s) => s === asked.surface),
+    surface: reference.series.get(asked.surface),
+    // Each slot once.
+    loads: !usesField('loads', asked) ? '' : /^(?!.*(.).*\1)[1-4]*$/.test(asked.loads) ? asked.loads : undefined,
     wood: reference.woods.get(asked.wood)
   }
   for (const field of Object.keys(known) as (keyof typeof known)[])
     if (known[field] === undefined) problems.push({ field, why: 'unknown' })
-  const ranges = ladderRanges(asked.kind, reference)
-  const read: Record<LadderNumber, number> = { span: 0, width: 0, slope: 0, height: 0, snow: 0, point: 0 }
+  const ranges = ladderRanges(asked.kind, reference, asked.span)
+  const read = Object.fromEntries(Object.keys(ranges).map((field) => [field, 0])) as Record<LadderNumber, number>
   for (const field of Object.keys(ranges) as LadderNumber[]) {
     const { least, most } = ranges[field]
     const value = asked[field]
-    const within = value >= least * (1 - SLACK) && value <= most * (1 + SLACK)
-    if (within) read[field] = Math.min(most, Math.max(least, value))
+    if (within(value, ranges[field])) read[field] = Math.min(most, Math.max(least, value))
     else if (usesField(field, asked)) problems.push({ field, why: 'range' })
     else if (field === 'height') read.height = least
   }
@@ -63,7 +86,11 @@ export function readLadder(asked: LadderAsked, reference: Reference): LadderRead
     return { ok: false, problems }
   const unseasoned = dryness === 'green'
   const used = (field: LadderNumber) => (usesField(field, asked) ? read[field] : 0)
-  const job = { kind, bears, lives, unseasoned, grade, surface, wood, asked }
+  const points = slotsOf(asked.loads)
+    .filter((slot) => usesField(`point${slot}`, asked))
+    .map((slot) => ({ at: read[`at${slot}`], load: read[`point${slot}`] }))
+    .sort((p, q) => p.at - q.at)
+  const job = { kind, bears, lives, unseasoned, grade, series: surface, wood, points, asked }
   return {
     ok: true,
     job: {
@@ -72,8 +99,7 @@ export function readLadder(asked: LadderAsked, reference: Reference): LadderRead
       width: read.width,
       slope: used('slope'),
       height: read.height,
-      snow: used('snow'),
-      point: used('point')
+      snow: used('snow')
     }
   }
 }

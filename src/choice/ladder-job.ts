@@ -1,5 +1,5 @@
 /** A job of the size ladder in one wood: its loads, its spec, the sections that there are, its timbers. */
-import type { Sentence } from '../data/quantity'
+import type { Quantity, Sentence } from '../data/quantity'
 import type { Reference, Wood } from '../data/reference'
 import type { ShopSheetContent } from '../data/shop-schema'
 import { FOOT } from '../data/units'
@@ -7,11 +7,12 @@ import { memberParts, type SizedMember, type Values } from '../frame/member-part
 import type { MemberSpec } from '../frame/member-spec'
 import type { Section } from '../frame/values'
 import { limit } from './facts'
-import { availableOf, canBeSawn, seriesOf, valuesOf } from './frame-for'
+import { availableOf, canBeSawn, valuesOf } from './frame-for'
+import { sectionsOf } from './ladder-series'
 import type { LadderJob } from './ladder-types'
 import { isFloor, isSnowed } from './ladder-uses'
 import { snowOnOneSide, snowOnRoof, usualSpec } from './member-for'
-import { ANSWERED, computed, limitQuantity, quantity, sentence } from './say'
+import { ANSWERED, computed, limitQuantity, listed, quantity, sentence } from './say'
 
 const pressureOf = (reference: Reference, of: 'dead' | 'live', id: string) => {
   const found = reference.loads[of].get(id)
@@ -32,7 +33,7 @@ const snowOn = (job: LadderJob) => ({
   sheds: false
 })
 
-/** The job as a spec in one wood. A load at mid-span is counted as lying for good, which is the careful way. */
+/** The job as a spec in one wood. Loads at points are counted as lying for good, which is the careful way. */
 export function ladderSpec(job: LadderJob, reference: Reference, wood: Wood): MemberSpec {
   const { kind, span, width, slope, height, bears } = job
   const floor = isFloor(bears)
@@ -47,10 +48,23 @@ export function ladderSpec(job: LadderJob, reference: Reference, wood: Wood): Me
     ...(floor
       ? { floorDead: dead, floor: [{ load: live, duration: 'ten-years' }, ...lies] }
       : { dead, roof: [{ load: live, duration: 'seven-days' }, ...lies] }),
-    points: job.point > 0 ? [{ at: span / 2, dead: job.point, roof: 0, floor: 0 }] : [],
+    points: job.points.map(({ at, load }) => ({ at, dead: load, roof: 0, floor: 0 })),
     wet: job.lives === 'weather'
   }
   return { ...spec, oneSided: floor ? null : snowOnOneSide(reference, kind, spec, snowOn(job)) }
+}
+
+const roofSnowInputs = (job: LadderJob, reference: Reference) => {
+  const { snow } = reference.loads
+  return {
+    pg: quantity('areaLoad', job.snow, ANSWERED),
+    Ce: quantity('ratio', snow.exposureFactor, computed(reference, 'roof-snow')),
+    Ct: quantity(
+      'ratio',
+      job.lives === 'heated' ? snow.thermalHeated : snow.thermalUnheated,
+      computed(reference, 'roof-snow')
+    )
+  }
 }
 
 /** What it carries, in words. */
@@ -62,8 +76,11 @@ export function loadsSays(job: LadderJob, reference: Reference): Sentence {
     dead: quantity('areaLoad', dead.pressure, dead.origin),
     live: quantity('areaLoad', live.pressure, live.origin),
     ground: quantity('areaLoad', job.snow, ANSWERED),
-    snow: quantity('areaLoad', snowOnRoof(reference, snowOn(job)), computed(reference, 'roof-snow')),
-    point: quantity('force', job.point, ANSWERED)
+    snow: quantity(
+      'areaLoad',
+      snowOnRoof(reference, snowOn(job)),
+      computed(reference, 'roof-snow', roofSnowInputs(job, reference))
+    )
   }
   const snowed =
     job.snow === 0
@@ -74,12 +91,17 @@ export function loadsSays(job: LadderJob, reference: Reference): Sentence {
   const uneven = ladderSpec(job, reference, job.wood).oneSided
     ? ' Snow on one side only is tried too, by the code’s rule for gables.'
     : ''
-  const point = job.point > 0 ? ' And {point} at mid-span, counted as lying there for good.' : ''
   const text = floor
     ? `It carries {dead} of floor, and {live} of what stands and walks on it.${job.bears === 'deck' ? snowed : ''}`
     : `It carries {dead} of roof, measured up the slope, and {live} of people working on it.${snowed}${uneven}`
-  const named = `${text}${point}`
-  return sentence(named, Object.fromEntries(Object.entries(values).filter(([key]) => named.includes(`{${key}}`))))
+  const points = job.points.map(({ at, load }, i) => ({
+    words: `{load${i + 1}} at {at${i + 1}}${i === 0 ? ' from one end' : ''}`,
+    values: { [`load${i + 1}`]: quantity('force', load, ANSWERED), [`at${i + 1}`]: quantity('span', at, ANSWERED) }
+  }))
+  const named =
+    points.length > 0 ? `${text} And ${listed(points.map((p) => p.words))}, counted as lying there for good.` : text
+  const all = Object.assign({}, values, ...points.map((p) => p.values)) as Record<string, Quantity>
+  return sentence(named, Object.fromEntries(Object.entries(all).filter(([key]) => named.includes(`{${key}}`))))
 }
 
 export interface Tried {
@@ -94,7 +116,7 @@ export interface Tried {
 /** The job's timbers in one wood; null where no strength is known. A timber of this size is sawn with its heart in the middle. */
 export function tryWood(job: LadderJob, reference: Reference, sheet: ShopSheetContent, wood: Wood): Tried | null {
   const available = availableOf(sheet, wood)
-  const series = seriesOf({ ...sheet, surface: job.surface }).filter((s) => canBeSawn(s, 'boxed', available))
+  const series = sectionsOf(job.series, sheet).filter((s) => canBeSawn(s, 'boxed', available))
   const values = valuesOf(wood, job.grade, reference)
   if (series.length === 0 || series.every((s) => values(s) === null)) return null
   const spec = ladderSpec(job, reference, wood)

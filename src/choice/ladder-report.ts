@@ -1,6 +1,6 @@
 /** The size ladder of a job: what each wood needs for it, leanest first, and one of them looked into. Pure. */
 import type { Quantity, Sentence } from '../data/quantity'
-import type { Reference } from '../data/reference'
+import { originOf, type Reference } from '../data/reference'
 import type { ShopSheetContent } from '../data/shop-schema'
 import type { Joint } from '../frame/joint'
 import type { SizedMember } from '../frame/member-parts'
@@ -9,6 +9,7 @@ import { ladderDetail, sectionOf, stickMass, usedOf } from './ladder-detail'
 import { type LadderProblem, readLadder } from './ladder-door'
 import { liftOf, loadsSays, type Tried, tryWood } from './ladder-job'
 import { joineryDoes, ladderJoints } from './ladder-joints'
+import { weightOf } from './ladder-origins'
 import type { LadderAsked, LadderJob, LadderLine, LadderReport } from './ladder-types'
 import { checkName, KIND_NAMES, PART_NAMES } from './ladder-words'
 import { leftOutSays } from './member-says'
@@ -46,19 +47,20 @@ function lineOf(job: LadderJob, tried: Tried, joints: readonly Joint[], referenc
     passes,
     section: passes && main?.sized.section ? sectionOf(main.sized.section, main.sized.values, reference) : null,
     governs: governsWords(job.kind, worst),
-    used: worst?.sized.governing ? usedOf(worst.sized.governing, reference) : null,
+    used: worst?.sized.governing ? usedOf(worst.sized.governing, worst.sized.values, reference) : null,
     lighter:
       passes && lighter?.governing
         ? {
             section: sectionOf(lighter.section, null, reference),
             lacks: checkName(lighter.governing.id),
-            used: usedOf(lighter.governing, reference)
+            used: usedOf(lighter.governing, main?.sized.values ?? null, reference)
           }
         : null,
     volume: passes ? quantity('volume', volumeOf(parts) / 1e9, computed(reference, 'volume')) : null,
-    heaviest: passes
-      ? { weight: quantity('mass', weight, computed(reference, 'weight')), lift: liftOf(weight, reference) }
-      : null,
+    heaviest:
+      passes && heaviest
+        ? { weight: weightOf(heaviest, weight, spec, reference), lift: liftOf(weight, reference) }
+        : null,
     joinery: passes ? joineryDoes(job.kind, joints) : null,
     values: values?.origin.mark ?? 'derived'
   }
@@ -99,6 +101,12 @@ function saysOf(job: LadderJob, lines: readonly LadderLine[]): Sentence[] {
   return says
 }
 
+/** Which sections were tried. */
+function seriesSays({ series }: LadderJob): Sentence {
+  const { mark, sources } = originOf(series)
+  return sentence(`Tried: ${series.about}.`, undefined, sources, mark)
+}
+
 function cautionsOf(job: LadderJob, left: Parameters<typeof leftOutSays>[0], looked: boolean): Sentence[] {
   const says = [leftOutSays(looked ? left.filter((id) => id !== 'joints') : left)]
   if (looked)
@@ -130,7 +138,7 @@ export function ladderOf(job: LadderJob, reference: Reference, sheet: ShopSheetC
     asked: job.asked,
     loads: loadsSays(job, reference),
     lines: sorted,
-    says: saysOf(job, sorted),
+    says: [...saysOf(job, sorted), seriesSays(job)],
     chosen: detail,
     cautions: cautionsOf(job, left, detail.joints.length > 0)
   }

@@ -1,7 +1,7 @@
 /** The words of the size ladder: one job asked for, and what each wood needs for it. */
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Grade, Wood } from '../data/reference'
-import type { Mark } from '../data/schema'
+import type { Mark, SeriesContent } from '../data/schema'
 import type { MemberKind } from '../frame/member-spec'
 import type { Drawn } from './drawn'
 
@@ -22,11 +22,15 @@ export const FLOORS = ['rooms', 'deck', 'storage'] as const
 export type Bears = (typeof ROOFS)[number] | (typeof FLOORS)[number]
 export const LIVES = ['heated', 'unheated', 'weather'] as const
 export const DRYNESS = ['green', 'dry'] as const
-export const SURFACES = ['full-sawn', 'planed'] as const
+/** Slots for loads at points, each with its weight and its place. */
+export const SLOTS = ['1', '2', '3', '4'] as const
+export type Slot = (typeof SLOTS)[number]
+export type PointField = `point${Slot}`
+export type PlaceField = `at${Slot}`
 export const GRADES: Readonly<Record<string, Grade>> = { select: 'Select Structural', no1: 'No.1', no2: 'No.2' }
 
-/** A job as asked for: ids, mm, rise over run, Pa, N. */
-export interface LadderAsked {
+/** A job as asked for: ids, mm, rise over run, Pa, N. `point1` is a load, `at1` its distance from one end. */
+export interface LadderAsked extends Readonly<Record<PointField | PlaceField, number>> {
   readonly kind: string
   /** Clear span; of a rafter its run; of a post the length of beam that it carries, mm. */
   readonly span: number
@@ -41,21 +45,24 @@ export interface LadderAsked {
   readonly lives: string
   readonly dryness: string
   readonly grade: string
+  /** The series of sections: an id of `content/series.json`. */
   readonly surface: string
-  /** At mid-span of what is bent, N; 0 for none. */
-  readonly point: number
+  /** The slots in use, such as "12"; empty for none. */
+  readonly loads: string
   /** The wood that is looked into. */
   readonly wood: string
 }
 
 /** The same, read. Dry service but in the weather. */
-export interface LadderJob extends Pick<LadderAsked, 'span' | 'width' | 'slope' | 'height' | 'snow' | 'point'> {
+export interface LadderJob extends Pick<LadderAsked, 'span' | 'width' | 'slope' | 'height' | 'snow'> {
   readonly kind: MemberKind
   readonly bears: Bears
   readonly lives: (typeof LIVES)[number]
   readonly unseasoned: boolean
   readonly grade: Grade
-  readonly surface: (typeof SURFACES)[number]
+  readonly series: SeriesContent
+  /** Loads at points, nearest to the end first: mm from it, N. */
+  readonly points: readonly { readonly at: number; readonly load: number }[]
   readonly wood: Wood
   readonly asked: LadderAsked
 }
@@ -71,6 +78,8 @@ export interface CheckRow {
 export interface Part {
   readonly name: string
   readonly pieces: number
+  /** How many of what, how long, what goes along them: each figure opens. */
+  readonly says: Sentence
   readonly length: Quantity
   /** null where no section of the series passes. */
   readonly section: Quantity | null

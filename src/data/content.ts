@@ -19,6 +19,7 @@ export const content: Content = {
   joints: one(import.meta.glob('../../content/joints.json', { eager: true, import: 'default' })),
   finishes: one(import.meta.glob('../../content/finishes.json', { eager: true, import: 'default' })),
   unsure: one(import.meta.glob('../../content/unsure.json', { eager: true, import: 'default' })),
+  series: one(import.meta.glob('../../content/series.json', { eager: true, import: 'default' })),
   indoor: one(import.meta.glob('../../content/indoor.json', { eager: true, import: 'default' }))
 }
 

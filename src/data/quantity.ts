@@ -22,6 +22,7 @@ export type QuantityKind =
   | 'areaLoad' // Pa: psf, or kN/m2
   | 'lineLoad' // N/mm: lb/ft, or kN/m
   | 'force' // N: lb, or kN
+  | 'moment' // N mm: ft-lb, or kN m
   | 'stress' // MPa: psi, or MPa
   | 'mass' // kg: lb, or kg
   | 'density' // kg/m3: lb/ft3, or kg/m3

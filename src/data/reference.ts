@@ -18,8 +18,10 @@ import {
   placesSchema,
   regionsSchema,
   type SeasoningContent,
+  type SeriesContent,
   type SpeciesContent,
   seasoningsSchema,
+  seriesSchema,
   sourcesSchema,
   speciesSchema,
   unsureSchema
@@ -177,6 +179,8 @@ export interface Reference {
   readonly sources: v.InferOutput<typeof sourcesSchema>
   readonly formulas: v.InferOutput<typeof formulasSchema>
   readonly limits: ReadonlyMap<string, Limit>
+  /** Series of sections to choose from. */
+  readonly series: ReadonlyMap<string, SeriesContent>
   readonly decay: v.InferOutput<typeof decaySchema>
   readonly seasonings: ReadonlyMap<SeasoningContent['id'], SeasoningContent>
   readonly drying: Drying
@@ -310,6 +314,7 @@ export interface Content {
   readonly joints: unknown
   readonly finishes: unknown
   readonly indoor: unknown
+  readonly series: unknown
   readonly unsure: unknown
 }
 
@@ -530,6 +535,7 @@ export function buildReference(content: Content): Reference {
         { value: l.value, unit: l.unit, about: l.about, origin: originOf(l) }
       ])
     ),
+    series: byId(v.parse(seriesSchema, content.series)),
     decay: v.parse(decaySchema, content.decay),
     seasonings: byId(v.parse(seasoningsSchema, content.seasonings)),
     drying: toDrying(drying),

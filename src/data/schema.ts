@@ -223,6 +223,24 @@ export const limitSchema = v.strictObject({
 })
 export const limitsSchema = v.record(key, limitSchema)
 
+/** A series of sections to choose from: the shop's own, less what planing takes, or plain steps. */
+const seriesEntry = { id: key, about: text, ...origin }
+export const seriesSchema = v.array(
+  v.variant('of', [
+    v.strictObject({ ...seriesEntry, of: v.literal('shop'), lessIn: nonNegative }),
+    v.strictObject({
+      ...seriesEntry,
+      of: v.literal('steps'),
+      leastMm: positive,
+      mostMm: positive,
+      stepMm: positive,
+      /** Greatest depth over breadth. */
+      deepest: positive
+    })
+  ])
+)
+export type SeriesContent = v.InferOutput<typeof seriesSchema>[number]
+
 const VERDICTS = ['enough', 'usually', 'depends', 'treat-advised', 'treat'] as const
 const step = v.pipe(v.number(), v.integer())
 /** A span of years; the upper null where the trial ended first, both null where none sets an end. */

@@ -1,5 +1,8 @@
 /** The common form of every structural check: what is asked of the timber, what it gives, and the clause. */
-import type { QuantityKind } from '../data/quantity'
+import type { Quantity, QuantityKind } from '../data/quantity'
+
+/** What went into a check, by the letters of its formula. */
+export type CheckInputs = Readonly<Record<string, readonly [kind: QuantityKind, value: Quantity['value']]>>
 
 export interface Check {
   readonly id:
@@ -19,11 +22,20 @@ export interface Check {
   readonly ratio: number
   /** Clause of the standard that the check follows. */
   readonly clause: string
+  /** What it was worked out from: asked for only where it is shown, for hundreds of sections are tried. */
+  readonly from?: () => CheckInputs
 }
 
 /** A check from its demand and capacity, in the same unit. */
-export function check(id: Check['id'], kind: Check['kind'], demand: number, capacity: number, clause: string): Check {
-  return { id, kind, demand, capacity, ratio: demand / capacity, clause }
+export function check(
+  id: Check['id'],
+  kind: Check['kind'],
+  demand: number,
+  capacity: number,
+  clause: string,
+  from?: () => CheckInputs
+): Check {
+  return { id, kind, demand, capacity, ratio: demand / capacity, clause, ...(from ? { from } : {}) }
 }
 
 /** The worse of several checks of one kind. */

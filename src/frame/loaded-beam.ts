@@ -1,7 +1,7 @@
 /** A beam with an even load and loads at points, over one span or two equal ones. N, mm, MPa. */
 import { momentOfInertia, netSection, sectionModulus } from './beam'
 import type { Combination } from './cases'
-import { type Check, check, worse } from './check'
+import { type Check, type CheckInputs, check, worse } from './check'
 import {
   beamStabilityFactor,
   creepFactor,
@@ -115,19 +115,54 @@ export function checkLoadedBeam(beam: LoadedBeam, section: Section, values: Desi
     const moment = Math.max(...shapes.map(largestMoment))
     const force = Math.max(...shapes.map(largestShear))
     const allowed = bendingStress(beam, section, values, c.duration)
-    bending.push(check('bending', 'stress', moment / modulus, allowed, 'nds 3.3'))
+    bending.push(
+      check('bending', 'stress', moment / modulus, allowed, 'nds 3.3', () => ({
+        ...laden(whole),
+        M: ['moment', moment],
+        'net b × d': ['section', netSection(section, beam.mortise)],
+        Fb: ['stress', values.bending],
+        CD: ['ratio', loadDurationFactor(c.duration)],
+        CF: ['ratio', sizeFactor(d)]
+      }))
+    )
     const along = values.shear * loadDurationFactor(c.duration)
-    shear.push(check('shear', 'stress', (1.5 * force) / area, along, 'nds 3.4'))
+    shear.push(
+      check('shear', 'stress', (1.5 * force) / area, along, 'nds 3.4', () => ({
+        ...laden(whole),
+        V: ['force', force],
+        'b × d': ['section', section],
+        Fv: ['stress', values.shear],
+        CD: ['ratio', loadDurationFactor(c.duration)]
+      }))
+    )
     if (c.roof || c.floor) live = Math.max(live, sag(patternedOrWhole(beam, c)))
   }
   const dead = sag(spanOf(beam, beam.combinations[0] as Combination, 'dead'))
-  const total = creepFactor(beam.unseasonedOrWet) * dead + live
+  const creep = creepFactor(beam.unseasonedOrWet)
+  const total = creep * dead + live
+  const stiff = { L: ['span', beam.span], E: ['stress', values.elasticity], 'b × d': ['section', section] } as const
   return [
     worse(bending as [Check, ...Check[]]),
     worse(shear as [Check, ...Check[]]),
-    check('deflection-live', 'gap', live, beam.span / beam.liveRatio, 'ibc Table 1604.3'),
-    check('deflection-total', 'gap', total, beam.span / beam.totalRatio, 'nds 3.5.2')
+    check('deflection-live', 'gap', live, beam.span / beam.liveRatio, 'ibc Table 1604.3', () => ({
+      ...stiff,
+      'code’s ratio': ['count', beam.liveRatio]
+    })),
+    check('deflection-total', 'gap', total, beam.span / beam.totalRatio, 'nds 3.5.2', () => ({
+      ...stiff,
+      'permanent part': ['gap', dead],
+      'creep factor': ['ratio', creep],
+      'live part': ['gap', live],
+      'code’s ratio': ['count', beam.totalRatio]
+    }))
   ]
+}
+
+/** Its span, its even load and the loads at points, as they stand in a check. */
+function laden({ span, even, points }: SpanLoad): CheckInputs {
+  const each = points.map((p, i) => [`P${i + 1}`, ['force', p.load]] as const)
+  const where = points.map((p, i) => [`P${i + 1} from the end`, ['span', p.at]] as const)
+  return { L: ['span', span], w: ['lineLoad', even], ...Object.fromEntries(each.flatMap((e, i) => [e, where[i] ?? e])) }
 }
 
 const patternedOrWhole = (beam: LoadedBeam, c: Combination): SpanLoad =>

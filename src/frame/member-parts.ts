@@ -10,7 +10,7 @@ import { checkLoneRafter, type Rafter, rafterThrust } from './rafter'
 import { checkSeatedPost } from './seated-post'
 import { type Sized, smallestSection } from './sizing'
 import type { PartId, TrussForm } from './truss-forces'
-import { piecesOf, sizeTruss, stickLength } from './truss-size'
+import { piecesOf, sizeTruss, stickLength, type TrussTimbers } from './truss-size'
 import type { DesignValues, Section } from './values'
 
 export type Values = (section: Section) => DesignValues | null
@@ -146,25 +146,26 @@ function post(spec: MemberSpec, series: readonly Section[], valuesFor: Values): 
   }
 }
 
-function truss(form: TrussForm, spec: MemberSpec, series: readonly Section[], valuesFor: Values): SizedMember[] {
-  const parts = sizeTruss(
-    {
-      ...spec,
-      form,
-      shape: { span: spec.span, pitch: spec.slope, queenAt: spec.queenAt },
-      dead: lineLoad(spec.dead * Math.hypot(1, spec.slope), spec.width),
-      tieDead: lineLoad(spec.floorDead, spec.width),
-      roof: lines(spec.roof, spec.width),
-      floor: lines(spec.floor, spec.width),
-      oneSided: spec.oneSided && {
-        leeward: lineLoad(spec.oneSided.leeward, spec.width),
-        windward: lineLoad(spec.oneSided.windward, spec.width)
-      },
-      unseasonedOrWet: spec.unseasoned || spec.wet
+/** A truss of the spec as `sizeTruss` takes it. Line loads, N/mm. */
+export function trussOf(form: TrussForm, spec: MemberSpec): TrussTimbers {
+  return {
+    ...spec,
+    form,
+    shape: { span: spec.span, pitch: spec.slope, queenAt: spec.queenAt },
+    dead: lineLoad(spec.dead * Math.hypot(1, spec.slope), spec.width),
+    tieDead: lineLoad(spec.floorDead, spec.width),
+    roof: lines(spec.roof, spec.width),
+    floor: lines(spec.floor, spec.width),
+    oneSided: spec.oneSided && {
+      leeward: lineLoad(spec.oneSided.leeward, spec.width),
+      windward: lineLoad(spec.oneSided.windward, spec.width)
     },
-    series,
-    valuesFor
-  )
+    unseasonedOrWet: spec.unseasoned || spec.wet
+  }
+}
+
+function truss(form: TrussForm, spec: MemberSpec, series: readonly Section[], valuesFor: Values): SizedMember[] {
+  const parts = sizeTruss(trussOf(form, spec), series, valuesFor)
   return parts.map(({ id, sized, checksFor, series: tried, push, pull }) => ({
     ...NOTHING,
     id,

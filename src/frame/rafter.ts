@@ -3,7 +3,7 @@ import { checkPushed } from './along'
 import { adjustedBending, momentOfInertia, netSection, sectionModulus, uniformDeflection, uniformMoment } from './beam'
 import { combinations, type Variable } from './cases'
 import { type Check, check, worse } from './check'
-import { creepFactor, type Duration, loadDurationFactor } from './factors'
+import { creepFactor, type Duration, loadDurationFactor, sizeFactor } from './factors'
 import type { OneSided } from './loads'
 import { trussParts } from './truss-forces'
 import type { DesignValues, Section } from './values'
@@ -70,8 +70,17 @@ export function checkLoneRafter(r: Rafter, section: Section, values: DesignValue
       const { push } = leaning(r, own, other)
       return checkPushed({ ...r, push, moment, length, sideways: 0, duration }, section, values)
     }
-    const fb = moment / sectionModulus(netSection(section, r.mortise))
-    return check('bending', 'stress', fb, adjustedBending(values, section, duration, 0), 'nds 3.3')
+    const net = netSection(section, r.mortise)
+    const fb = moment / sectionModulus(net)
+    return check('bending', 'stress', fb, adjustedBending(values, section, duration, 0), 'nds 3.3', () => ({
+      L: ['span', r.run],
+      w: ['lineLoad', own],
+      M: ['moment', moment],
+      'net b × d': ['section', net],
+      Fb: ['stress', values.bending],
+      CD: ['ratio', loadDurationFactor(duration)],
+      CF: ['ratio', sizeFactor(section[1])]
+    }))
   })
   const shear = states(r).map(({ own, duration }) =>
     check(
@@ -79,17 +88,37 @@ export function checkLoneRafter(r: Rafter, section: Section, values: DesignValue
       'stress',
       (1.5 * own * r.run) / 2 / along / area,
       values.shear * loadDurationFactor(duration),
-      'nds 3.4'
+      'nds 3.4',
+      () => ({
+        V: ['force', (own * r.run) / 2 / along],
+        'b × d': ['section', section],
+        Fv: ['stress', values.shear],
+        CD: ['ratio', loadDurationFactor(duration)]
+      })
     )
   )
   const sag = (load: number) =>
     uniformDeflection(load / along ** 2, length, values.elasticity, momentOfInertia(section))
-  const live = sag(r.roof.reduce((m, v) => Math.max(m, v.load), r.oneSided?.leeward ?? 0))
-  const total = creepFactor(r.unseasonedOrWet) * sag(r.dead) + live
+  const lively = r.roof.reduce((m, v) => Math.max(m, v.load), r.oneSided?.leeward ?? 0)
+  const live = sag(lively)
+  const dead = sag(r.dead)
+  const creep = creepFactor(r.unseasonedOrWet)
+  const total = creep * dead + live
+  const stiff = { L: ['span', length], E: ['stress', values.elasticity], 'b × d': ['section', section] } as const
   return [
     worse(bending as [Check, ...Check[]]),
     worse(shear as [Check, ...Check[]]),
-    check('deflection-live', 'gap', live, length / r.liveRatio, 'ibc Table 1604.3'),
-    check('deflection-total', 'gap', total, length / r.totalRatio, 'nds 3.5.2')
+    check('deflection-live', 'gap', live, length / r.liveRatio, 'ibc Table 1604.3', () => ({
+      ...stiff,
+      'w, across': ['lineLoad', lively / along ** 2],
+      'code’s ratio': ['count', r.liveRatio]
+    })),
+    check('deflection-total', 'gap', total, length / r.totalRatio, 'nds 3.5.2', () => ({
+      ...stiff,
+      'permanent part': ['gap', dead],
+      'creep factor': ['ratio', creep],
+      'live part': ['gap', live],
+      'code’s ratio': ['count', r.totalRatio]
+    }))
   ]
 }

@@ -3,7 +3,7 @@ import { adjustedBending } from './beam'
 import { type Check, check, worse } from './check'
 import { adjustedCompression, MAX_SLENDERNESS } from './column'
 import { BUCKLED } from './compression-bending'
-import { type Duration, eulerStress } from './factors'
+import { type Duration, eulerStress, loadDurationFactor } from './factors'
 import type { DesignValues, Section } from './values'
 
 export interface SeatedPost {
@@ -30,12 +30,21 @@ export function seatedCompression(fc: number, along: number, offset: number, ben
 /** Slenderness (nds, 3.7.1.4), compression (nds, 3.7), and with the seat's bending (nds, 15.4.1). Source: nds, 3.7 and 15.4.1. */
 export function checkSeatedPost(post: SeatedPost, section: Section, values: DesignValues): Check[] {
   const slenderness = post.height / section[0]
-  const slender = check('slenderness', 'ratio', slenderness, MAX_SLENDERNESS, 'nds 3.7.1.4')
+  const slender = check('slenderness', 'ratio', slenderness, MAX_SLENDERNESS, 'nds 3.7.1.4', () => ({
+    le: ['span', post.height],
+    d: ['gap', section[0]]
+  }))
   if (slender.ratio > 1) return [slender]
   const area = section[0] * section[1]
   const along = (d: Duration) => adjustedCompression(values, slenderness, d, post.wet)
   const push = post.loads.map(({ load, duration }) =>
-    check('compression', 'stress', load / area, along(duration), 'nds 3.7')
+    check('compression', 'stress', load / area, along(duration), 'nds 3.7', () => ({
+      P: ['force', load],
+      'b × d': ['section', section],
+      'le/d': ['ratio', slenderness],
+      Fc: ['stress', values.compression],
+      CD: ['ratio', loadDurationFactor(duration)]
+    }))
   )
   const checks = [slender, worse(push as [Check, ...Check[]])]
   if (post.seat === 0) return checks

@@ -118,7 +118,19 @@ function strength(job: TrussJob, part: Part, own: OwnLoads, duration: Duration, 
 function shearOf(part: Part, { duration }: LoadState, [b, d]: Section, values: DesignValues): Check[] {
   if (part.shear === 0) return []
   return [
-    check('shear', 'stress', (1.5 * part.shear) / (b * d), values.shear * loadDurationFactor(duration), 'nds 3.4')
+    check(
+      'shear',
+      'stress',
+      (1.5 * part.shear) / (b * d),
+      values.shear * loadDurationFactor(duration),
+      'nds 3.4',
+      () => ({
+        V: ['force', part.shear],
+        'b × d': ['section', [b, d]],
+        Fv: ['stress', values.shear],
+        CD: ['ratio', loadDurationFactor(duration)]
+      })
+    )
   ]
 }
 
@@ -130,13 +142,26 @@ function sags(job: TrussJob, id: PartId, own: OwnLoads, section: Section, values
   const across = rafter ? 1 / (1 + job.shape.pitch ** 2) : 1
   const sag = (load: number) => uniformDeflection(load * across, length, values.elasticity, momentOfInertia(section))
   const most = (list: readonly Variable[], other: number) => list.reduce((m, v) => Math.max(m, v.load), other)
-  const live = sag(rafter ? most(job.roof, job.oneSided?.leeward ?? 0) : most(job.floor, 0))
+  const lively = rafter ? most(job.roof, job.oneSided?.leeward ?? 0) : most(job.floor, 0)
+  const live = sag(lively)
   const dead = sag(rafter ? job.dead + own.roof : job.tieDead + own.tie)
   const [liveRatio, totalRatio] = rafter ? [job.liveRatio, job.totalRatio] : [job.floorLiveRatio, job.floorTotalRatio]
-  const total = creepFactor(job.unseasonedOrWet) * dead + live
+  const creep = creepFactor(job.unseasonedOrWet)
+  const total = creep * dead + live
+  const stiff = { L: ['span', length], E: ['stress', values.elasticity], 'b × d': ['section', section] } as const
   return [
-    check('deflection-live', 'gap', live, length / liveRatio, 'ibc Table 1604.3'),
-    check('deflection-total', 'gap', total, length / totalRatio, 'nds 3.5.2')
+    check('deflection-live', 'gap', live, length / liveRatio, 'ibc Table 1604.3', () => ({
+      ...stiff,
+      'w, across': ['lineLoad', lively * across],
+      'code’s ratio': ['count', liveRatio]
+    })),
+    check('deflection-total', 'gap', total, length / totalRatio, 'nds 3.5.2', () => ({
+      ...stiff,
+      'permanent part': ['gap', dead],
+      'creep factor': ['ratio', creep],
+      'live part': ['gap', live],
+      'code’s ratio': ['count', totalRatio]
+    }))
   ]
 }
 

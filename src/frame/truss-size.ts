@@ -52,7 +52,7 @@ const LYING: ReadonlySet<PartId> = new Set(['rafter', 'upper-rafter', 'tie'])
  * @param id a part that is weighed with the section `instead`
  */
 export function ownLoads(
-  job: TrussTimbers,
+  job: Pick<TrussTimbers, 'form' | 'shape' | 'density'>,
   sections: ReadonlyMap<PartId, Section>,
   id?: PartId,
   instead?: Section

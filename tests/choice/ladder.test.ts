@@ -3,10 +3,12 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { ladderRanges, readLadder } from '../../src/choice/ladder-door'
 import { ladderReport } from '../../src/choice/ladder-report'
+import { sectionsOf } from '../../src/choice/ladder-series'
 import { FLOORS, KINDS, type LadderAsked, type LadderReport, LIVES, ROOFS } from '../../src/choice/ladder-types'
 import { usesField } from '../../src/choice/ladder-uses'
 import type { Quantity, Sentence } from '../../src/data/quantity'
 import { FOOT, INCH, POUND_FORCE, PSF } from '../../src/data/units'
+import { restingLoads } from '../../src/ui/size-ladder/points'
 import { reference, sheet } from '../reference'
 
 const usual: LadderAsked = {
@@ -21,7 +23,8 @@ const usual: LadderAsked = {
   dryness: 'green',
   grade: 'no1',
   surface: 'full-sawn',
-  point: 0,
+  loads: '',
+  ...restingLoads(24 * FOOT),
   wood: 'douglas-fir'
 }
 const shorter = { span: 14 * FOOT, width: 6 * FOOT }
@@ -55,7 +58,17 @@ const JOBS: Partial<LadderAsked>[] = [
   { span: 60 * FOOT, width: 24 * FOOT, snow: 200 * PSF, bears: 'roof-slate', kind: 'queen', lives: 'unheated' },
   { span: 60 * FOOT, width: 24 * FOOT, snow: 200 * PSF, kind: 'rafter' },
   { kind: 'post', height: 30 * FOOT, width: 24 * FOOT, span: 60 * FOOT, bears: 'storage' },
-  { kind: 'ridge', point: 4000 * POUND_FORCE, snow: 0, surface: 'planed', grade: 'select', dryness: 'dry', ...shorter }
+  {
+    kind: 'ridge',
+    loads: '1',
+    point1: 4000 * POUND_FORCE,
+    at1: 7 * FOOT,
+    snow: 0,
+    surface: 'planed',
+    grade: 'select',
+    dryness: 'dry',
+    ...shorter
+  }
 ]
 
 describe('the door', () => {
@@ -85,7 +98,13 @@ describe('the door', () => {
     [{ width: 0 }, 'width'],
     [{ snow: 1e9 }, 'snow'],
     [{ kind: 'post', height: 0 }, 'height'],
-    [{ kind: 'beam', point: -1 }, 'point'],
+    [{ kind: 'beam', loads: '1', point1: -1 }, 'point1'],
+    [{ kind: 'beam', loads: '12', at2: 25 * FOOT }, 'at2'],
+    [{ kind: 'beam', loads: '12', at1: -1 }, 'at1'],
+    [{ kind: 'beam', loads: '1', point1: Number.NaN }, 'point1'],
+    [{ kind: 'beam', loads: '15' }, 'loads'],
+    [{ kind: 'beam', loads: '11' }, 'loads'],
+    [{ surface: 'cubits' }, 'surface'],
     [{ wood: 'balsa' }, 'wood'],
     [{ kind: 'joist' }, 'bears'],
     [{ bears: 'rooms' }, 'bears'],
@@ -95,7 +114,7 @@ describe('the door', () => {
   })
   it('does not judge what a job does not use', () => {
     expect(usesField('height', usual)).toBe(false)
-    expect(problems({ height: -1, point: Number.NaN })).toEqual([])
+    expect(problems({ height: -1, loads: 'zz', point1: Number.NaN })).toEqual([])
     expect(problems({ kind: 'beam', bears: 'rooms', slope: 99, snow: 1e9 })).toEqual([])
   })
   it('takes the ends of every range', () => {
@@ -244,5 +263,74 @@ describe('what it says', () => {
     const r = report({ span: 60 * FOOT, width: 24 * FOOT, snow: 200 * PSF, kind: 'beam' })
     expect(r.lines.some((l) => l.passes)).toBe(false)
     expect(r.says[0]?.text).toMatch(/^None of \d+ woods/)
+  })
+})
+
+describe('loads at points', () => {
+  const beam = { kind: 'beam', span: 16 * FOOT, width: 6 * FOOT, snow: 0 } as const
+  const loaded = (loads: string, at: readonly number[] = [8, 4, 12, 2]) =>
+    report({
+      ...beam,
+      loads,
+      ...Object.fromEntries(at.map((ft, i) => [`at${i + 1}`, ft * FOOT])),
+      ...Object.fromEntries(at.map((_, i) => [`point${i + 1}`, 1500 * POUND_FORCE]))
+    })
+  it('the moment of three loads and the even one is that of statics', () => {
+    const r = loaded('123')
+    const inputs = r.chosen.parts[0]?.checks.find((c) => c.name === 'Bending')?.used.origin.inputs ?? {}
+    const w = Number(inputs['w']?.value) / (POUND_FORCE / FOOT)
+    // Symmetrical: 1,500 lb at mid-span and at both quarters. ft-lb.
+    const byHand = (w * 16 ** 2) / 8 + (1500 * 16) / 4 + 1500 * 4
+    expect(Number(inputs['M']?.value) / (POUND_FORCE * FOOT) / byHand).toBeCloseTo(1, 3)
+  })
+  it('each more load asks for no less, and where it stands counts', () => {
+    const [none, one, two] = ['', '1', '12'].map((l) =>
+      area(loaded(l).lines.find((x) => x.wood === 'douglas-fir')?.section ?? null)
+    )
+    expect(one).toBeGreaterThanOrEqual(none ?? Infinity)
+    expect(two).toBeGreaterThan(none ?? Infinity)
+    const end = loaded('1', [1])
+    const middle = loaded('1', [8])
+    expect(area(end.chosen.parts[0]?.section ?? null)).toBeLessThan(area(middle.chosen.parts[0]?.section ?? null))
+  })
+  it('the same load mirrored asks for the same, joints and all', () => {
+    const [left, right] = [loaded('1', [3]), loaded('1', [13])]
+    expect(left.lines.map((l) => [l.wood, l.section?.value, l.joinery])).toEqual(
+      right.lines.map((l) => [l.wood, l.section?.value, l.joinery])
+    )
+    for (const [i, j] of left.chosen.joints.entries()) {
+      const used = (of: typeof left) => Number(of.chosen.joints[i]?.says.values?.['used']?.value)
+      expect(used(left), j.name).toBeCloseTo(used(right), 6)
+    }
+  })
+  it('are told with their places, nearest to the end first', () => {
+    const { loads, chosen } = loaded('12')
+    expect(loads.text).toMatch(/\{load1\} at \{at1\} from one end and \{load2\} at \{at2\}/)
+    expect(Number(loads.values?.['at1']?.value)).toBeCloseTo(4 * FOOT, 6)
+    expect(chosen.drawn?.points?.map((p) => Math.round(p.at / FOOT))).toEqual([4, 8])
+  })
+})
+
+describe('series', () => {
+  it('metric: steps of 25 mm, no deeper than twice the breadth, none below the tables’ least', () => {
+    const series = reference.series.get('metric')
+    if (!series) throw new Error('no metric series')
+    const all = sectionsOf(series, sheet)
+    expect(all.length).toBeGreaterThan(30)
+    for (const [b, d] of all) {
+      expect([b % 25, d % 25]).toEqual([0, 0])
+      expect(d >= b && d <= 2 * b && b >= 127 && d <= 400).toBe(true)
+    }
+    const areas = all.map(([b, d]) => b * d)
+    expect(areas).toEqual([...areas].sort((p, q) => p - q))
+    const found = report({ surface: 'metric' })
+    for (const l of found.lines) for (const mm of l.section ? [l.section.value].flat() : []) expect(mm % 25).toBe(0)
+    expect(found.says.at(-1)?.text).toMatch(/millimetres/)
+  })
+  it('planed takes half an inch off each side of the shop’s own', () => {
+    const [full, planed] = ['full-sawn', 'planed'].map((id) => sectionsOf(reference.series.get(id) as never, sheet))
+    expect(planed).toHaveLength(full?.length ?? 0)
+    const sum = (list: typeof full) => (list ?? []).reduce((n, [b, d]) => n + b + d, 0)
+    expect(sum(full) - sum(planed)).toBeCloseTo((full?.length ?? 0) * INCH, 6)
   })
 })

@@ -34,7 +34,7 @@ describe('without script', () => {
     expect(await page.locator('h1').count()).toBe(1)
     expect(await page.locator('.ladder-figure svg:visible').count()).toBe(1)
     expect(await page.locator('.ladder-forces svg:visible').count()).toBe(1)
-    expect(await caption(page).textContent()).toMatch(/King-post truss, 24.ft span, 10.ft spacing, 8.in 12/)
+    expect(await caption(page).textContent()).toMatch(/King-post truss, 24.ft span, 12.ft spacing, 8.in 12/)
     expect(await page.locator('.ladder-table tbody tr').count()).toBeGreaterThan(25)
     expect(await page.locator('.ladder-table button.ladder-pick').count()).toBe(0)
     expect(await page.locator('.ladder-fields').isVisible()).toBe(false)
@@ -105,7 +105,7 @@ describe('the size ladder', () => {
   it('follows what is asked; fields come and go with what they belong to', async () => {
     const page = await open()
     const before = await drawn(page)
-    expect(await field(page, 'point').count()).toBe(0)
+    expect(await page.locator('.ladder-points').count()).toBe(0)
     await field(page, 'kind').selectOption('queen')
     await shows(page, /Queen-post truss/)
     expect(await drawn(page)).not.toBe(before)
@@ -116,7 +116,8 @@ describe('the size ladder', () => {
     expect(await field(page, 'snow').count()).toBe(0)
     await field(page, 'bears').selectOption('deck')
     await shows(page, /deck in the open, 40.psf of snow/)
-    await field(page, 'point').fill('2000')
+    await page.getByRole('button', { name: 'Add a load' }).click()
+    await field(page, 'point1').fill('2000')
     await shows(page, /2,000.lb at mid-span/)
     await field(page, 'kind').selectOption('post')
     await shows(page, /Post, 9.ft high/)
@@ -124,6 +125,9 @@ describe('the size ladder', () => {
     await field(page, 'grade').selectOption('no2')
     await field(page, 'surface').selectOption('planed')
     await shows(page, /No\. 2, planed/)
+    await field(page, 'surface').selectOption('metric')
+    await shows(page, /No\. 2, full-sawn to metric sizes/)
+    expect(await page.locator('.ladder-table td').first().textContent()).toMatch(/^\d+ × \d+.mm/)
   })
 
   it('a heavier snow makes stouter timber, in figures that open', async () => {
@@ -181,6 +185,60 @@ describe('the size ladder', () => {
     expect(await page.locator('.bench-words').textContent()).toMatch(/needs another look/)
   })
 
+  it('takes four loads at points, each refused at its own field, put and removed by keyboard', async () => {
+    const page = await open({ at: '#beam/16x8ft/8in12/roof/40psf/heated/green/no1/full-sawn/douglas-fir', width: 360 })
+    await shows(page, /^Beam or girt, 16.ft span/)
+    await page.getByRole('button', { name: 'Add a load' }).focus()
+    for (const n of [1, 2, 3, 4]) {
+      await page.keyboard.press('Enter')
+      await page.waitForFunction((id) => document.activeElement?.id === id, `ladder-point${n}`)
+      if (n < 4) await page.getByRole('button', { name: 'Add a load' }).focus()
+    }
+    expect(await page.getByRole('button', { name: 'Add a load' }).count()).toBe(0)
+    await field(page, 'point2').fill('2500')
+    await field(page, 'at2').fill('20')
+    await page.locator('#ladder-at2-error').waitFor()
+    expect(await page.locator('#ladder-at2-error').textContent()).toMatch(/from 0.in to 16.ft/)
+    await field(page, 'point3').fill('999999999')
+    await page.locator('#ladder-point3-error').waitFor()
+    expect(await page.locator('#ladder-point3-error').textContent()).toMatch(/from 0.lb to 50,000.lb/)
+    await noSidewaysScroll(page)
+    expect(await axe(page)).toEqual([])
+    // Removed with what was wrong in it; what was refused elsewhere stays as typed.
+    await page.getByRole('button', { name: 'Remove load 3' }).focus()
+    await page.keyboard.press('Enter')
+    await page.waitForFunction(() => document.activeElement?.id === 'ladder-add')
+    expect(await field(page, 'at2').inputValue()).toBe('20')
+    await field(page, 'at2').fill('5 ft 6 in')
+    await shows(page, /1,000.lb at mid-span, 2,500.lb at 5.ft 6.in, 1,000.lb at 2.ft/)
+    expect(new URL(page.url()).hash).toMatch(/\/p1000lb\/p2500lb@5\.5ft\/p1000lb@2ft$/)
+    expect(await page.locator('.ladder-forces').textContent()).toMatch(/load 1 1,000.lb.*load 3 1,000.lb/)
+    // A shorter span leaves a load hanging in the air: said at the load.
+    await field(page, 'span').fill('5')
+    await page.locator('#ladder-at2-error').waitFor()
+    expect(await page.locator('#ladder-at2-error').textContent()).toMatch(/to 5.ft/)
+  })
+
+  it('every figure of the page opens to where it comes from', async () => {
+    const page = await open()
+    await page.locator('.ladder-table button.ladder-pick').first().waitFor()
+    const bare = await page.evaluate(() =>
+      [
+        ...document.querySelectorAll(
+          '.ladder-table td, .ladder-parts tr:not(.ladder-inputs) td, .ladder-parts p, .ladder-told p'
+        )
+      ]
+        .filter((el) => [...el.querySelectorAll('.us')].some((us) => !us.closest('.q, .source')))
+        .map((el) => el.textContent)
+    )
+    expect(bare).toEqual([])
+    await page.locator('.ladder-parts summary').first().click()
+    await page.locator('.ladder-parts tbody .q').first().click()
+    expect(await page.locator('.source:popover-open').textContent()).toMatch(
+      /Compression with bending.*P.*8,\d\d0.lb.*Fc.*925.psi.*National Design Specification.*3\.9\.2/
+    )
+  })
+
   it('says what is impossible, and what would make it possible', async () => {
     const page = await open({ at: IMPOSSIBLE })
     await chosen(page, /Impossible in Douglas-fir of this grade/)
@@ -204,7 +262,7 @@ describe('the size ladder', () => {
     expect(await page.locator('#ladder-span-error').textContent()).toMatch(/from 1\.22.m to 18\.28.m/)
     await field(page, 'span').fill('9')
     await shows(page, /9.m span/)
-    expect(page.url()).toMatch(/#king\/9000x3048mm\//)
+    expect(page.url()).toMatch(/#king\/9000x3657\.6mm\//)
   })
 })
 
@@ -214,16 +272,17 @@ describe('a link', () => {
     await field(page, 'kind').selectOption('beam')
     await field(page, 'bears').selectOption('storage')
     await field(page, 'span').fill('14 ft 6 in')
-    await field(page, 'point').fill('1500')
+    await page.getByRole('button', { name: 'Add a load' }).click()
+    await field(page, 'point1').fill('1500')
     await field(page, 'wood').selectOption('white-oak')
     await chosen(page, /^In white oak/)
     const { hash } = new URL(page.url())
-    expect(hash).toBe('#beam/14.5x10ft/8in12/storage/40psf/heated/green/no1/full-sawn/white-oak/p1500lb')
+    expect(hash).toBe('#beam/14.5x12ft/8in12/storage/40psf/heated/green/no1/full-sawn/white-oak/p1500lb')
     const other = await open({ at: hash })
     await chosen(other, /^In white oak/)
     const table = (p: Page) => p.locator('.ladder-rungs').textContent()
     expect(await table(other)).toBe(await table(page))
-    expect(await field(other, 'point').inputValue()).toBe('1500')
+    expect(await field(other, 'point1').inputValue()).toBe('1500')
     expect(await field(other, 'span').inputValue()).toBe('14 ft 6 in')
   })
 
@@ -292,16 +351,22 @@ describe('a bad connection', () => {
 })
 
 describe('on paper', () => {
-  it('is three sheets, Letter and A4, without its fields, with its cautions', async () => {
+  it('is four sheets, Letter and A4, all checks of the wood looked into on them, without its fields, with its cautions', async () => {
     const page = await open({ colorScheme: 'dark' })
     for (const format of ['Letter', 'A4']) {
       const pdf = (await page.pdf({ format })).toString('latin1')
-      expect(pdf.match(/\/Type\s*\/Page[^s]/g)?.length, format).toBe(3)
+      expect(pdf.match(/\/Type\s*\/Page[^s]/g)?.length, format).toBe(4)
     }
     await page.emulateMedia({ media: 'print' })
     expect(await page.locator('.ladder-fields').isVisible()).toBe(false)
     expect(await page.locator('.ladder-pick').first().isVisible()).toBe(true)
     expect(await page.locator('.ladder-forces svg').isVisible()).toBe(true)
     expect(await page.locator('.ladder-told').textContent()).toMatch(/not for construction/)
+    // Closed on screen, set down on paper: each timber's checks take up room.
+    for (const table of await page.locator('.ladder-parts table').all())
+      expect((await table.boundingBox())?.height).toBeGreaterThan(60)
+    expect(await page.locator('.ladder-parts').textContent()).toMatch(/NDS 3\.9\.2.*P 8,\d\d0.lb.*Next lighter is.*%/s)
+    await page.emulateMedia({ media: 'screen' })
+    expect(await page.locator('.ladder-parts table').first().isVisible()).toBe(false)
   })
 })

@@ -98,6 +98,33 @@ it('what is only bent says so, with what it brings to its supports', () => {
   expect(html).not.toMatch(/force-push|force-pull/)
 })
 
+it('loads at points: an arrow each, numbered, at its place, told in the key', () => {
+  const points = [3, 20].map((ft) => ({ at: ft * FOOT, load: force(1500) }))
+  const html = render(
+    <TrussForces
+      kind="beam"
+      {...shape}
+      slope={0}
+      parts={[part('beam', 'Beam', 0, 0)]}
+      end={force(3530)}
+      points={points}
+    />
+  )
+  expect(textOf(html)).toMatch(/load 1 1,500 lb.* at 3 ft/)
+  expect(textOf(html)).toMatch(/load 2 1,500 lb.* at 20 ft/)
+  expect(textOf(html)).toMatch(/on the heavier end/)
+  const xs = [...html.matchAll(/<line class="cut thin" x1="([\d.]+)" y1="([\d.-]+)"/g)].map((m) => [
+    Number(m[1]),
+    Number(m[2])
+  ])
+  expect(xs).toHaveLength(2)
+  const [a, b] = xs
+  const scale = ((b?.[0] ?? 0) - (a?.[0] ?? 0)) / (17 * FOOT)
+  // Between the arrows as between the loads, and from the middle of the drawing as from mid-span.
+  expect(160 - (a?.[0] ?? 0)).toBeCloseTo(9 * FOOT * scale, 3)
+  for (const [, y] of xs) expect(y).toBeGreaterThan(10)
+})
+
 describe('shapes', () => {
   const kinds: readonly FrameKind[] = [
     'king',

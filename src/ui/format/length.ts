@@ -41,3 +41,7 @@ export function feetAndInches(mm: number): string {
 export function metres(mm: number): string {
   return `${(mm / 1000).toFixed(2)}${NBSP}m`
 }
+
+/** Whether a timber's sides are inches and eighths. One of a metric series is called by its millimetres by everybody. */
+export const inInches = (...sides: readonly number[]): boolean =>
+  sides.every((mm) => Math.abs(mm - Math.round(mm / 3.175) * 3.175) < 0.015)

@@ -1,6 +1,6 @@
 /** A `Quantity` as text, in US customary units or in metric. Display only: nothing is computed about wood here. */
 import type { Quantity, QuantityKind } from '../../data/quantity'
-import { feetAndInches, gapMm, inchesIn, MM_PER_INCH, metres, SMALLEST_GAP_MM } from './length'
+import { feetAndInches, gapMm, inchesIn, inInches, MM_PER_INCH, metres, SMALLEST_GAP_MM } from './length'
 import { NBSP, plain, range, significant, three } from './number'
 import { weeksInWords, weeksRange, yearsInWords, yearsRange } from './time'
 
@@ -45,6 +45,7 @@ const US: Record<Simple, Way> = {
   areaLoad: { number: (v) => plain(v / PSF, v < 10 * PSF ? 1 : 0), after: unit('psf') },
   lineLoad: { number: (v) => three(v * 68.521_77), after: unit('lb/ft') },
   force: { number: (v) => three(v / 4.448_222), after: unit('lb') },
+  moment: { number: (v) => three(v / 1355.818), after: unit('ft-lb') },
   stress: { number: (v) => psi(v * 145.037_7), after: unit('psi') },
   mass: { number: (v) => three(v / 0.453_592_37), after: unit('lb') },
   density: { number: (v) => plain(v / 16.018_46), after: unit('lb/ft³') },
@@ -63,6 +64,7 @@ const SI: Record<Simple, Way> = {
   areaLoad: { number: (v) => plain(v / 1000, 2), after: unit('kN/m²') },
   lineLoad: { number: three, after: unit('kN/m') },
   force: { number: (v) => three(v / 1000), after: unit('kN') },
+  moment: { number: (v) => three(v / 1e6), after: unit('kN m') },
   stress: { number: three, after: unit('MPa') },
   mass: { number: three, after: unit('kg') },
   density: { number: (v) => three(v), after: unit('kg/m³') },
@@ -90,7 +92,7 @@ function gap(q: Quantity, system: System): string {
 
 function section(value: Quantity['value'], system: System): string {
   const [b, h] = typeof value === 'number' ? [value, value] : value
-  return system === 'us'
+  return system === 'us' && inInches(b, h)
     ? `${inchesIn(b / MM_PER_INCH, 4)} × ${inchesIn(h / MM_PER_INCH, 4)}${unit('in')}`
     : `${plain(b)} × ${plain(h)}${unit('mm')}`
 }

@@ -21,6 +21,8 @@ export interface TrussForcesProps extends Shape {
   readonly parts: readonly ForcePart[]
   /** What an end brings to its support. */
   readonly end?: Quantity | null
+  /** Loads at points: mm from the left support. */
+  readonly points?: readonly { readonly at: number; readonly load: Quantity }[]
 }
 
 const TITLE: Readonly<Record<FrameKind, string>> = {
@@ -40,21 +42,23 @@ const senseOf = ({ push, pull }: ForcePart): Sense =>
   !push && !pull ? 'none' : size(push) >= size(pull) ? 'push' : 'pull'
 const LETTERS = 'ABCDEFG'
 const ROW = 19
+const ARROW = 30
 /** Room of the drawing itself, in its units. */
 const WIDE = 268
 const TALL = 150
 
-export function TrussForces({ parts, end = null, ...shape }: TrussForcesProps) {
-  const sticks = sticksOf(shape)
+export function TrussForces({ parts, end = null, points = [], ...shape }: TrussForcesProps) {
+  // Loads come from above: the letter of what bears them goes below.
+  const sticks = sticksOf(shape).map((s): Stick => (points.length > 0 ? { ...s, side: -1 } : s))
   const supports = supportsOf(shape)
   const top = Math.max(1900, ...sticks.flatMap((s) => [s.a[1], s.b[1]]))
   const scale = Math.min(WIDE / Math.max(shape.kind === 'post' ? 0 : shape.span, 1000), TALL / top)
-  const ground = 22 + top * scale
+  const ground = 22 + (points.length > 0 ? ARROW + 14 : 0) + top * scale
   const at = ([x, y]: Pt): Pt => [(shape.kind === 'post' ? 190 : 160) + x * scale, ground - y * scale]
   const known = parts.filter((p) => sticks.some((s) => s.part === p.id))
   const span = shape.kind !== 'post'
   const key = ground + (span ? 46 : 24)
-  const rows = known.length + (end ? 1 : 0)
+  const rows = known.length + (end ? 1 : 0) + points.length
   const told = known.map((p) => `${p.name.toLowerCase()} ${SAID[senseOf(p)]}`).join(', ')
   return (
     <Pic says={`${TITLE[shape.kind]}, drawn to scale beside a person: ${told}.`} h={key + rows * ROW}>
@@ -75,6 +79,9 @@ export function TrussForces({ parts, end = null, ...shape }: TrussForcesProps) {
           )
         )
       })}
+      {points.map((p, i) => (
+        <Load key={i} at={at([p.at - shape.span / 2, shape.height])} above={deepest(parts) * scale} n={i + 1} />
+      ))}
       <Person x={at([shape.kind === 'post' ? -1300 : -shape.span * 0.24, 0])[0]} y={ground} scale={scale} />
       <Ground y={ground} from={10} to={310} />
       {span && (
@@ -85,14 +92,40 @@ export function TrussForces({ parts, end = null, ...shape }: TrussForcesProps) {
       {known.map((p, i) => (
         <Row key={p.id} y={key + (i + 0.5) * ROW} part={p} letter={LETTERS[i] ?? ''} />
       ))}
+      {points.map((p, i) => (
+        <T key={i} x={58} y={key + (known.length + i + 0.5) * ROW + 4.5} at="start">
+          load {i + 1}{' '}
+          <tspan class="t-ink">
+            <Both us={formatUs(p.load)} si={formatSi(p.load)} />
+          </tspan>{' '}
+          at <Len mm={p.at} />
+        </T>
+      ))}
       {end && (
-        <T x={58} y={key + (known.length + 0.5) * ROW + 4.5} at="start">
-          on each support <tspan class="t-ink">{<Both us={formatUs(end)} si={formatSi(end)} />}</tspan>
+        <T x={58} y={key + (known.length + points.length + 0.5) * ROW + 4.5} at="start">
+          on {points.length > 0 ? 'the heavier end' : 'each support'}{' '}
+          <tspan class="t-ink">{<Both us={formatUs(end)} si={formatSi(end)} />}</tspan>
         </T>
       )}
     </Pic>
   )
 }
+const deepest = (parts: readonly ForcePart[]): number => Math.max(200, ...parts.map((p) => p.section[1])) / 2
+
+/** A load at a point: an arrow down to the timber's upper edge, its number over it. */
+function Load({ at: [x, y], above, n }: { readonly at: Pt; readonly above: number; readonly n: number }) {
+  const foot = y - above - 2
+  return (
+    <g>
+      <line class="cut thin" x1={x} y1={foot - ARROW} x2={x} y2={foot - 4} />
+      <Head tip={[x, foot - 5]} along={[0, 1]} way={1} />
+      <T x={x} y={foot - ARROW - 4} size={13} ink>
+        {n}
+      </T>
+    </g>
+  )
+}
+
 const SAID: Readonly<Record<Sense, string>> = { push: 'pushed', pull: 'pulled', none: 'bent only' }
 
 interface Drawn {

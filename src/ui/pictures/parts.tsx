@@ -4,7 +4,7 @@
  * Line weights are classes of styles/pictures.css: .cut heavy, .seen light, .hid dashed, .dim thin.
  */
 import type { ComponentChildren } from 'preact'
-import { feetAndInches, inchesIn, MM_PER_INCH, metres } from '../format/length'
+import { feetAndInches, inchesIn, inInches, MM_PER_INCH, metres } from '../format/length'
 
 export type Pt = readonly [number, number]
 export const points = (list: readonly Pt[]): string => list.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ')
@@ -69,7 +69,11 @@ export const Inch = ({ mm }: { readonly mm: number }) => (
 )
 export const Sec = ({ of: [b, d] }: { readonly of: readonly [number, number] }) => (
   <Both
-    us={`${inchesIn(b / MM_PER_INCH, 4)} × ${inchesIn(d / MM_PER_INCH, 4)}`}
+    us={
+      inInches(b, d)
+        ? `${inchesIn(b / MM_PER_INCH, 4)} × ${inchesIn(d / MM_PER_INCH, 4)}`
+        : `${Math.round(b)} × ${Math.round(d)}`
+    }
     si={`${Math.round(b)} × ${Math.round(d)}`}
   />
 )

@@ -3,8 +3,7 @@ import type { CheckRow, Part } from '../../choice/ladder-types'
 import { Paragraphs } from '../brief/Sentences'
 import { asList } from '../say/as-list'
 import { Figure } from '../say/Figure'
-import { Q } from '../say/Q'
-import { Say } from '../say/Say'
+import { Late, LateSay } from './Late'
 import { useView } from './use-ladder'
 
 export function Chosen() {
@@ -32,7 +31,7 @@ export function Chosen() {
                 <b>
                   {joint.name}:{!joint.joinery && <span class="mark mark--steel">steel?</span>}
                 </b>{' '}
-                <Say s={joint.says} />
+                <LateSay s={joint.says} />
               </li>
             ))}
           </ul>
@@ -48,24 +47,16 @@ function PartChecks({ part }: { readonly part: Part }) {
     <details>
       <summary>
         <b>{part.name}</b>
-        {part.pieces > 1 && ` (${part.pieces})`}, <Figure q={part.length} />:{' '}
-        {part.section ? <Figure q={part.section} /> : 'no section passes'}
-        {part.push && (
-          <>
-            , push <Figure q={part.push} />
-          </>
-        )}
-        {part.pull && (
-          <>
-            , pull <Figure q={part.pull} />
-          </>
-        )}
+        {part.pieces > 1 && ` (${part.pieces})`}: {part.section ? <Figure q={part.section} /> : 'no section passes'}
         {part.used && (
           <>
             , used to <Figure q={part.used} />
           </>
         )}
       </summary>
+      <p>
+        <LateSay s={part.says} />
+      </p>
       <table class="data">
         <caption>
           {part.section ? 'All its checks.' : 'The checks of the largest section tried.'} What is asked, and what it can
@@ -93,26 +84,41 @@ function PartChecks({ part }: { readonly part: Part }) {
       </table>
       {part.lighter && (
         <p>
-          <Say s={part.lighter} />
+          <LateSay s={part.lighter} />
         </p>
       )}
     </details>
   )
 }
 
+/** A check and, under it, the numbers that went into it: they are there on paper too. */
 const CheckLine = ({ c }: { readonly c: CheckRow }) => (
-  <tr>
-    <th scope="row">
-      {c.name} <span class="ladder-clause">{c.clause}</span>
-    </th>
-    <td class="num">
-      <Figure q={c.demand} />
-    </td>
-    <td class="num">
-      <Figure q={c.capacity} />
-    </td>
-    <td class="num">
-      <Q q={c.used} />
-    </td>
-  </tr>
+  <>
+    <tr>
+      <th scope="row">
+        {c.name} <span class="ladder-clause">{c.clause}</span>
+      </th>
+      <td class="num">
+        <Late q={c.demand} />
+      </td>
+      <td class="num">
+        <Late q={c.capacity} />
+      </td>
+      <td class="num">
+        <Late q={c.used} />
+      </td>
+    </tr>
+    {c.used.origin.inputs && (
+      <tr class="ladder-inputs">
+        <td colSpan={4}>
+          {Object.entries(c.used.origin.inputs).map(([name, q], i) => (
+            <>
+              {i > 0 && '; '}
+              {name} <Figure q={q} />
+            </>
+          ))}
+        </td>
+      </tr>
+    )}
+  </>
 )

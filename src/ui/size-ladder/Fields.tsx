@@ -1,6 +1,8 @@
 /** What the ladder is asked: the timber, what it carries, and how it is bought. */
+import { useEffect, useRef } from 'preact/hooks'
 import type { LadderNumber } from '../../choice/ladder-door'
-import { bearsOf, livesOf, usesField } from '../../choice/ladder-uses'
+import { SLOTS } from '../../choice/ladder-types'
+import { bearsOf, livesOf, slotsOf, usesField } from '../../choice/ladder-uses'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
 import { NumberBox } from '../bench/NumberBox'
@@ -56,7 +58,7 @@ function Box({ field, label, help }: BoxProps) {
       typed={typed[field]}
       text={textOf(field, asked[field], system)}
       trouble={trouble}
-      says={trouble && troubleWords(field, trouble, rangeOf(field, asked.kind, ranges), system)}
+      says={trouble && troubleWords(field, trouble, rangeOf(field, asked, ranges), system)}
       onType={(text) => {
         const read = readField(field, text, system)
         if (read === null) store.misread(field, text, 'unread')
@@ -64,6 +66,61 @@ function Box({ field, label, help }: BoxProps) {
       }}
       onLeave={() => store.leave(field)}
     />
+  )
+}
+
+/** Loads at points of a level timber: each with its weight and its place, added and removed one by one. */
+function Points() {
+  const { store } = useHere()
+  const { asked } = useView()
+  // A button that goes away takes the focus with it: it moves to the new load, or to the button that adds one.
+  const next = useRef<string | null>(null)
+  useEffect(() => {
+    const id = next.current
+    next.current = null
+    // A field just put reads the store a moment after it stands (see `useSaved`).
+    if (id) requestAnimationFrame(() => document.getElementById(id)?.focus())
+  }, [asked.loads])
+  if (!usesField('loads', asked)) return null
+  const used = slotsOf(asked.loads)
+  const free = SLOTS.find((slot) => !used.includes(slot))
+  const put = (loads: string, focus: string) => {
+    next.current = focus
+    store.set('loads', loads)
+  }
+  return (
+    <fieldset class="ladder-points">
+      <legend>Loads at points</legend>
+      <p class="help">
+        A post, a tank, the foot of a strut: besides the even load, lying there for good. Its place is measured from one
+        end.
+      </p>
+      {used.map((slot, i) => (
+        <div key={slot} class="ladder-point">
+          <Box field={`point${slot}`} label={`Load ${i + 1}`} />
+          <Box field={`at${slot}`} label={`Load ${i + 1} is at`} />
+          <button
+            type="button"
+            class="btn btn--quiet btn--small"
+            onClick={() => put(used.filter((s) => s !== slot).join(''), 'ladder-add')}
+          >
+            Remove load {i + 1}
+          </button>
+        </div>
+      ))}
+      {free ? (
+        <button
+          type="button"
+          class="btn btn--quiet btn--small"
+          id="ladder-add"
+          onClick={() => put([...used, free].join(''), `ladder-point${free}`)}
+        >
+          Add a load
+        </button>
+      ) : (
+        <p class="help">Four at most.</p>
+      )}
+    </fieldset>
   )
 }
 
@@ -87,7 +144,6 @@ export function Fields() {
         <Box field="width" label={widthLabel(asked.kind)} />
         <Box field="slope" label="Slope of the roof" />
         <Box field="height" label="Height between points held sideways" />
-        <Box field="point" label="Load at mid-span" help="Besides the rest; 0 for none." />
       </fieldset>
       <fieldset>
         <legend>What it carries</legend>
@@ -99,11 +155,12 @@ export function Fields() {
         />
         <Select field="lives" label="Where it lives" options={WHERE.filter(([id]) => live.includes(id))} />
       </fieldset>
+      <Points />
       <fieldset>
         <legend>How it is bought</legend>
         <Select field="dryness" label="Green or dried" options={BOUGHT} />
         <Select field="grade" label="Grade" options={GRADES} />
-        <Select field="surface" label="Surface" options={SAWN} />
+        <Select field="surface" label="Sections" options={SAWN} />
         <Select field="wood" label="Wood to look into" options={woods.map((w) => [w.id, w.name] as const)} />
       </fieldset>
     </form>

@@ -4,6 +4,7 @@ import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
 import { Words } from '../bench/Words'
 import { Paragraphs } from '../brief/Sentences'
+import { inInches } from '../format/length'
 import { type LadderItem, SizeLadder } from '../pictures/SizeLadder'
 import { TrussForces } from '../pictures/TrussForces'
 import { type Library, LibraryProvider } from '../say/library'
@@ -94,7 +95,8 @@ function Ladder({ report }: { readonly report: LadderReport }) {
       )}
       <figcaption>
         <b>{settingWords(report.asked, system)}</b>{' '}
-        {items.length > 0 && 'Its stoutest timber in each wood, end on, to one scale beside a foot rule.'}
+        {items.length > 0 && 'Its stoutest timber in each wood, end on, to one scale beside a person and a foot rule.'}
+        {items.some((item) => !inInches(...item.section)) && ' Sizes in mm.'}
       </figcaption>
     </figure>
   )

@@ -1,8 +1,6 @@
 /** Every wood on the ladder, leanest first, as a table; the first few in sight. */
-import { useEffect, useState } from 'preact/hooks'
 import type { LadderLine } from '../../choice/ladder-types'
-import { Figure } from '../say/Figure'
-import { Q } from '../say/Q'
+import { Late, useLive } from './Late'
 import { useHere, useView } from './use-ladder'
 
 const IN_SIGHT = 8
@@ -16,6 +14,7 @@ export function Rungs() {
   return (
     <div class="ladder-rungs" id="ladder-woods">
       <Table
+        first
         of={first}
         chosen={asked.wood}
         caption="What each wood needs, leanest first. Choose one to see all its checks."
@@ -45,8 +44,9 @@ interface TableProps {
   readonly of: readonly LadderLine[]
   readonly chosen: string
   readonly caption: string
+  readonly first?: boolean
 }
-function Table({ of, chosen, caption }: TableProps) {
+function Table({ of, chosen, caption, first = false }: TableProps) {
   return (
     <table class="data data--stack ladder-table">
       <caption>{caption}</caption>
@@ -61,7 +61,7 @@ function Table({ of, chosen, caption }: TableProps) {
       </thead>
       <tbody>
         {of.map((line) => (
-          <Row key={line.wood} line={line} lead={line.wood === chosen} />
+          <Row key={line.wood} line={line} lead={line.wood === chosen} first={first} />
         ))}
       </tbody>
     </table>
@@ -71,14 +71,14 @@ function Table({ of, chosen, caption }: TableProps) {
 interface RowProps {
   readonly line: LadderLine
   readonly lead: boolean
+  /** Among those in sight. */
+  readonly first: boolean
 }
 
 /** The wood's name, by which it is chosen; only a name until there is script to choose with. */
-function Pick({ line, lead }: RowProps) {
+function Pick({ line, lead }: Omit<RowProps, 'first'>) {
   const { store } = useHere()
-  const [live, setLive] = useState(false)
-  useEffect(() => setLive(true), [])
-  if (!live) return <>{line.short}</>
+  if (!useLive()) return <>{line.short}</>
   return (
     <button
       type="button"
@@ -96,7 +96,7 @@ function Pick({ line, lead }: RowProps) {
   )
 }
 
-function Row({ line, lead }: RowProps) {
+function Row({ line, lead, first }: RowProps) {
   const mark = MARKS[line.values]
   return (
     <tr class={lead ? 'lead' : undefined}>
@@ -105,7 +105,7 @@ function Row({ line, lead }: RowProps) {
         {mark && <span class="mark">{mark}</span>}
         {line.joinery === false && <span class="mark mark--steel">joints: think of steel</span>}
       </th>
-      <td data-label="Section">{line.section ? <Q q={line.section} /> : 'none passes'}</td>
+      <td data-label="Section">{line.section ? <Late q={line.section} now={first} /> : 'none passes'}</td>
       <td data-label="Governs">
         <span>
           {line.governs}
@@ -113,7 +113,7 @@ function Row({ line, lead }: RowProps) {
             <>
               {', '}
               {!line.passes && Number(line.used.value) < 1.005 && 'just over '}
-              <Q q={line.used} />
+              <Late q={line.used} now={first} />
             </>
           )}
         </span>
@@ -121,7 +121,8 @@ function Row({ line, lead }: RowProps) {
       <td data-label="Next lighter">
         {line.lighter ? (
           <span>
-            <Figure q={line.lighter.section} />: {line.lighter.lacks}, <Figure q={line.lighter.used} />
+            <Late q={line.lighter.section} />: {line.lighter.lacks},{' '}
+            {line.lighter.used && <Late q={line.lighter.used} />}
           </span>
         ) : line.passes ? (
           'the smallest already'
@@ -132,7 +133,7 @@ function Row({ line, lead }: RowProps) {
       <td data-label="Heaviest stick">
         {line.heaviest ? (
           <span>
-            <Q q={line.heaviest.weight} />, {LIFTS[line.heaviest.lift]}
+            <Late q={line.heaviest.weight} now={first} />, {LIFTS[line.heaviest.lift]}
           </span>
         ) : (
           '–'

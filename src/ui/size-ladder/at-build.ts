@@ -9,12 +9,13 @@ import { shopSheetSchema } from '../../data/shop-schema'
 import { FOOT, PSF } from '../../data/units'
 import { libraryOf, rounded } from '../bench/at-build'
 import type { LadderGiven } from './LadderBench'
+import { restingLoads } from './points'
 
 /** A king-post truss of 24 ft over a heated room. */
 export const EXAMPLE: LadderAsked = {
   kind: 'king',
   span: 24 * FOOT,
-  width: 10 * FOOT,
+  width: 12 * FOOT,
   slope: 8 / 12,
   height: 9 * FOOT,
   bears: 'roof',
@@ -23,7 +24,8 @@ export const EXAMPLE: LadderAsked = {
   dryness: 'green',
   grade: 'no1',
   surface: 'full-sawn',
-  point: 0,
+  loads: '',
+  ...restingLoads(24 * FOOT),
   wood: 'douglas-fir'
 }
 

@@ -1,11 +1,13 @@
 /**
  * A setting of the size ladder as the fragment of an address, short enough to read:
- * `#king/24x10ft/8in12/roof/40psf/heated/green/no1/full-sawn/douglas-fir`, with `/h9ft` for a post and `/p2000lb` for a load
- * at mid-span.
+ * `#king/24x10ft/8in12/roof/40psf/heated/green/no1/full-sawn/douglas-fir`, with `/h9ft` for a post and `/p2000lb@7ft` for
+ * each load at a point, as far from one end; without a place it is at mid-span.
  */
 import type { LadderAsked } from '../../choice/ladder-types'
-import { usesField } from '../../choice/ladder-uses'
+import { SLOTS } from '../../choice/ladder-types'
+import { slotsOf, usesField } from '../../choice/ladder-uses'
 import { MM_PER_FOOT } from '../format/length'
+import { settleLoads } from './points'
 
 const PSF = 47.880_258_98
 const POUND_FORCE = 4.448_221_615
@@ -18,6 +20,14 @@ function lengths(list: readonly number[]): string {
   return neat
     ? `${list.map((mm) => few(mm / MM_PER_FOOT, 4)).join('x')}ft`
     : `${list.map((mm) => few(mm, 1)).join('x')}mm`
+}
+
+function pointsOf(asked: LadderAsked): string[] {
+  return slotsOf(usesField('loads', asked) ? asked.loads : '').map((slot) => {
+    const at = asked[`at${slot}`]
+    const place = Math.abs(at - asked.span / 2) < 0.5 ? '' : `@${lengths([at])}`
+    return `p${few(asked[`point${slot}`] / POUND_FORCE, 1)}lb${place}`
+  })
 }
 
 export function linkOf(asked: LadderAsked): string {
@@ -33,7 +43,7 @@ export function linkOf(asked: LadderAsked): string {
     asked.surface,
     asked.wood,
     ...(usesField('height', asked) ? [`h${lengths([asked.height])}`] : []),
-    ...(usesField('point', asked) && asked.point > 0 ? [`p${few(asked.point / POUND_FORCE, 1)}lb`] : [])
+    ...pointsOf(asked)
   ].join('/')
 }
 
@@ -42,7 +52,7 @@ const PAIR = /^(\d{1,6}(?:\.\d{1,4})?)x(\d{1,6}(?:\.\d{1,4})?)(ft|mm)$/
 const SLOPE = /^(\d{1,3}(?:\.\d{1,4})?)in12$/
 const SNOW = /^(\d{1,4}(?:\.\d{1,3})?)psf$/
 const HEIGHT = /^h(\d{1,6}(?:\.\d{1,4})?)(ft|mm)$/
-const POINT = /^p(\d{1,6}(?:\.\d)?)lb$/
+const POINT = /^p(\d{1,6}(?:\.\d)?)lb(?:@(\d{1,5}(?:\.\d{1,4})?)(ft|mm))?$/
 
 export type ReadLink =
   | { readonly ok: true; readonly asked: LadderAsked }
@@ -65,16 +75,19 @@ export function readLink(text: string, usual: LadderAsked): ReadLink {
   for (const id of [lives, dryness, grade, surface, wood]) if (!ID.test(id)) return bad(id)
   const by = (unit: string | undefined) => (unit === 'ft' ? MM_PER_FOOT : 1)
   let { height } = usual
-  let point = 0
+  const span = Number(pair[1]) * by(pair[3])
+  const points: { load: number; at: number }[] = []
   for (const part of more) {
     const [high, heavy] = [HEIGHT.exec(part), POINT.exec(part)]
     if (high) height = Number(high[1]) * by(high[2])
-    else if (heavy) point = Number(heavy[1]) * POUND_FORCE
+    else if (heavy && points.length < SLOTS.length)
+      points.push({ load: Number(heavy[1]) * POUND_FORCE, at: heavy[2] ? Number(heavy[2]) * by(heavy[3]) : span / 2 })
     else return bad(part)
   }
-  const asked = {
+  const asked: LadderAsked = {
+    ...usual,
     kind,
-    span: Number(pair[1]) * by(pair[3]),
+    span,
     width: Number(pair[2]) * by(pair[3]),
     slope: Number(slope[1]) / 12,
     height,
@@ -84,8 +97,12 @@ export function readLink(text: string, usual: LadderAsked): ReadLink {
     dryness,
     grade,
     surface,
-    point,
-    wood
+    wood,
+    loads: SLOTS.slice(0, points.length).join('')
   }
-  return { ok: true, asked }
+  const placed = points.flatMap(({ load, at }, i) => [
+    [`point${i + 1}`, load],
+    [`at${i + 1}`, at]
+  ])
+  return { ok: true, asked: settleLoads({ ...asked, ...Object.fromEntries(placed) }) }
 }

@@ -1,5 +1,7 @@
 /** Brings the size ladder to life: the page was drawn by the same components, from the same data, at build. */
 import { hydrate } from 'preact'
+import type { LadderNumber } from '../../choice/ladder-door'
+import { slotOf } from '../../choice/ladder-uses'
 import { $units } from '../../stores/units'
 import { address, changedFields, followAddress } from '../bench/address'
 import { loadEngine } from '../engine'
@@ -8,8 +10,8 @@ import { type Field, makeLadder } from './bench'
 import { LadderBench, type LadderGiven } from './LadderBench'
 import { readField } from './read'
 
-const isNumber = (field: string): field is 'span' | 'width' | 'slope' | 'height' | 'snow' | 'point' =>
-  ['span', 'width', 'slope', 'height', 'snow', 'point'].includes(field)
+const isNumber = (field: string): field is LadderNumber =>
+  ['span', 'width', 'slope', 'height', 'snow'].includes(field) || slotOf(field) !== null
 
 /** @throws where the example's figures do not come; the page then stays as it was drawn. */
 export async function wake(root: HTMLElement): Promise<void> {

@@ -1,6 +1,6 @@
 /** The words of the size ladder's fields, and a setting in one line. */
 import type { LadderAsked } from '../../choice/ladder-types'
-import { isFloor, isSnowed, usesField } from '../../choice/ladder-uses'
+import { isFloor, isSnowed, slotsOf, usesField } from '../../choice/ladder-uses'
 import { fieldWords } from '../format/field'
 import type { System } from '../format/quantity'
 import { pointWords } from './read'
@@ -20,7 +20,7 @@ export const WHAT: Options = [
   ['rafter', 'Rafter on a ridge beam'],
   ['ridge', 'Ridge beam'],
   ['purlin', 'Purlin'],
-  ['beam', 'Beam'],
+  ['beam', 'Beam or girt'],
   ['joist', 'Floor joist'],
   ['post', 'Post']
 ]
@@ -48,9 +48,16 @@ export const GRADES: Options = [
   ['no2', 'No. 2']
 ]
 export const SAWN: Options = [
-  ['full-sawn', 'Full-sawn'],
-  ['planed', 'Planed: 1/2 in under']
+  ['full-sawn', 'Inches, full-sawn'],
+  ['planed', 'Inches, planed 1/2 in under'],
+  ['metric', 'Metric, full-sawn 25 mm steps']
 ]
+
+const SERIES_WORDS: Readonly<Record<string, string>> = {
+  planed: 'planed',
+  'full-sawn': 'full-sawn',
+  metric: 'full-sawn to metric sizes'
+}
 
 export const spanLabel = (kind: string): string =>
   kind === 'rafter' ? 'Run, on plan' : kind === 'post' ? 'Length of beam it carries' : 'Clear span'
@@ -69,11 +76,15 @@ export function settingWords(asked: LadderAsked, system: System): string {
       : `${length(asked.span)} ${kind === 'rafter' ? 'run' : 'span'}, ${length(asked.width)} ${widthLabel(kind) === 'Spacing' ? 'spacing' : 'carried'}`
   const slope = isFloor(bears) ? '' : `, ${fieldWords(asked.slope, 'pitch', system)}`
   const snow = isSnowed(bears) ? `, ${fieldWords(asked.snow, 'areaLoad', system)} of snow on the ground` : ''
-  const point = usesField('point', asked) && asked.point > 0 ? `, ${pointWords(asked.point, system)} at mid-span` : ''
+  const points = slotsOf(usesField('loads', asked) ? asked.loads : '').map((slot) => {
+    const at = asked[`at${slot}`]
+    const place = Math.abs(at - asked.span / 2) < 1 ? 'mid-span' : fieldWords(at, 'span', system)
+    return `, ${pointWords(asked[`point${slot}`], system)} at ${place}`
+  })
   const bought = [
     labelOf(BOUGHT, asked.dryness).toLowerCase(),
     labelOf(GRADES, asked.grade),
-    asked.surface === 'planed' ? 'planed' : 'full-sawn'
+    SERIES_WORDS[asked.surface] ?? asked.surface
   ].join(', ')
-  return `${labelOf(WHAT, kind)}, ${size}${slope}; ${labelOf(BEARS, bears).toLowerCase()}${snow}${point}; ${labelOf(WHERE, asked.lives).toLowerCase()}; ${bought}.`
+  return `${labelOf(WHAT, kind)}, ${size}${slope}; ${labelOf(BEARS, bears).toLowerCase()}${snow}${points.join('')}; ${labelOf(WHERE, asked.lives).toLowerCase()}; ${bought}.`
 }
