@@ -23,6 +23,11 @@ export default defineConfig({
                   {
                     name: 'core',
                     test: /node_modules\/preact\/|preload-helper|nanostores\/|stores\/(units|use-saved|saved)/
+                  },
+                  // Shared by the questions, the brief and the making of invites.
+                  {
+                    name: 'asking',
+                    test: /src\/(ui\/questionnaire\/(Radio|Control|ChoiceField|field-props|flow)|stores\/(invite\.|answers|drafts)|choice\/(types|questions|answers))/
                   }
                 ]
               }

@@ -1,63 +1,72 @@
 /**
- * Answers as the fragment of a link: `1.<deflated JSON, base64url>.<checksum>`. The fragment never reaches a server.
- * The first character is the version, so that old links keep opening.
+ * What a link carries, in the fragment of its address. Three kinds: answers alone; an invite (a shop's sheet, answers
+ * known already, which of them are settled); a brief sent back (answers and the sheet that it was made with, so that
+ * everyone who opens it sees the same choice and prices). The first character is the version, and links of every
+ * version that was released keep opening.
  */
-import { deflateSync, inflateSync, strFromU8, strToU8 } from 'fflate'
+import { strToU8 } from 'fflate'
 import { type Problem, readAnswers } from '../choice/answers'
 import type { Answers } from '../choice/types'
+import type { ShopSheetContent } from '../data/shop-schema'
+import { type Invite, type Known, readInvite, readKnownSheet } from './invite-door'
+import { seal, unseal } from './invite-envelope'
+import { packSheet, unpackSheet } from './invite-sheet'
+import { DICTIONARY_2 } from './invite-tables'
 
-const VERSION = '1'
-/** Longest fragment that is looked at, characters. A full set of answers takes about 600. */
-const LONGEST = 8000
-/** Longest JSON that a link may unpack to, bytes: a small link must not unpack to a huge text. */
-const LARGEST = 32_768
+/** Version 1: a plain object of answers. Version 2: [kind, ...], kinds as below. */
+const VERSIONS: ReadonlyMap<string, Uint8Array | undefined> = new Map([
+  ['1', undefined],
+  ['2', strToU8(DICTIONARY_2)]
+])
+const ANSWERS = 'a'
+const INVITE = 'i'
+const BRIEF = 'b'
 
-function toBase64Url(bytes: Uint8Array): string {
-  return btoa(String.fromCharCode(...bytes))
-    .replaceAll('+', '-')
-    .replaceAll('/', '_')
-    .replaceAll('=', '')
-}
+const seal2 = (content: unknown): string => seal('2', JSON.stringify(content), VERSIONS.get('2'))
 
-function fromBase64Url(text: string): Uint8Array {
-  const binary = atob(text.replaceAll('-', '+').replaceAll('_', '/'))
-  return Uint8Array.from(binary, (c) => c.charCodeAt(0))
-}
+/** The part of a link after `#a=` or `#b=`, for these answers alone. */
+export const encodeLink = (answers: Answers): string => seal2([ANSWERS, answers])
 
-/** 32-bit FNV-1a of the payload, base 36: tells a cut or mistyped link from a whole one. Not a secret. */
-function checksum(text: string): string {
-  let hash = 0x811c9dc5
-  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193)
-  return (hash >>> 0).toString(36)
-}
+/** The part of a link after `#i=`. */
+export const encodeInvite = ({ sheet, answers, locked }: Invite): string =>
+  seal2([INVITE, packSheet(sheet), answers, locked])
 
-/** The part of a link after `#`, for these answers. */
-export function encodeLink(answers: Answers): string {
-  const payload = toBase64Url(deflateSync(strToU8(JSON.stringify(answers)), { level: 9 }))
-  return `${VERSION}.${payload}.${checksum(payload)}`
-}
+/** The part of a link after `#b=`, for a brief and the sheet that it was made with. */
+export const encodeBrief = (answers: Answers, sheet: ShopSheetContent): string =>
+  seal2([BRIEF, packSheet(sheet), answers])
 
 export type Decoded =
-  | { readonly ok: true; readonly answers: Answers; readonly problems: readonly Problem[] }
+  | {
+      readonly ok: true
+      readonly answers: Answers
+      readonly problems: readonly Problem[]
+      /** Of an invite or a brief sent back. */
+      readonly sheet?: ShopSheetContent
+      /** Of an invite alone. */
+      readonly locked?: readonly string[]
+    }
   | { readonly ok: false; readonly says: string }
 
-/** Answers from a link's fragment. Never throws: what cannot be read is said, answer by answer where it can be. */
-export function decodeLink(fragment: string, places?: ReadonlySet<string> | ReadonlyMap<string, unknown>): Decoded {
-  const parts = fragment.replace(/^#/, '').split('.')
-  const [version, payload, sum] = parts
-  if (fragment.length > LONGEST)
-    return { ok: false, says: 'This link is far longer than any of ours; it was not opened.' }
-  if (parts.length !== 3 || !version || !payload || !sum)
-    return { ok: false, says: 'This link is not whole. It may have been cut when it was copied.' }
-  if (version !== VERSION)
-    return { ok: false, says: 'This link was made by a version of Bentwise that this page does not know.' }
-  if (checksum(payload) !== sum)
-    return { ok: false, says: 'This link was changed or cut on its way. Ask for it again, or copy it whole.' }
-  try {
-    const bytes = inflateSync(fromBase64Url(payload), { out: new Uint8Array(LARGEST) })
-    const { answers, problems } = readAnswers(JSON.parse(strFromU8(bytes)), places)
-    return { ok: true, answers, problems }
-  } catch {
-    return { ok: false, says: 'What this link carries could not be read.' }
+/** What a link's fragment carries. Never throws: what cannot be read is said, answer by answer where it can be. */
+export function decodeLink(fragment: string, known: Known = {}): Decoded {
+  const opened = unseal(fragment, VERSIONS)
+  if (!opened.ok) return opened
+  if (opened.version === '1') return { ok: true, ...readAnswers(opened.json, known.places) }
+  const [kind, first, second, third] = Array.isArray(opened.json) ? opened.json : []
+  switch (kind) {
+    case ANSWERS:
+      return { ok: true, ...readAnswers(first, known.places) }
+    case INVITE: {
+      const read = readInvite({ sheet: unpackSheet(first), answers: second, locked: third }, known)
+      return read.ok ? { ok: true, ...read.invite, problems: read.problems } : read
+    }
+    case BRIEF: {
+      const sheet = readKnownSheet(unpackSheet(first), known.woods)
+      if (!sheet.ok) return sheet
+      const { answers, problems } = readAnswers(second, known.places)
+      return { ok: true, sheet: sheet.sheet, answers, problems: [...sheet.problems, ...problems] }
+    }
+    default:
+      return { ok: false, says: 'What this link carries could not be read.' }
   }
 }

@@ -95,7 +95,7 @@ describe('a brief', () => {
     )
     await page.getByRole('button', { name: 'Copy a link to this brief' }).click()
     await page.getByText('Link copied.').waitFor()
-    expect(await page.evaluate(() => (window as unknown as { copied: string }).copied)).toContain('/brief/#b=1.')
+    expect(await page.evaluate(() => (window as unknown as { copied: string }).copied)).toContain('/brief/#b=2.')
   })
 
   it('is downloaded as plain JSON', async () => {

@@ -51,7 +51,7 @@ function firstView(page: string) {
 }
 
 describe('first view', () => {
-  it.each(['', 'start', 'brief', 'log-end', 'drying-clock', 'size-ladder', 'framers', 'sources', 'places'])(
+  it.each(['', 'start', 'brief', 'log-end', 'drying-clock', 'size-ladder', 'framers', 'sources', 'places', 'invite'])(
     '/%s is at most 60 KB, 25 KB of it script, with at most two fonts',
     (page) => {
       const view = firstView(page)
@@ -76,6 +76,7 @@ describe('first view', () => {
         '',
         'start',
         'brief',
+        'invite',
         'log-end',
         'drying-clock',
         'size-ladder',

@@ -1,41 +1,52 @@
 /** What can be done with a brief: send it, keep it, print it, change it. None of it is on paper. */
 import { useRef, useState } from 'preact/hooks'
 import type { Brief } from '../../choice/types'
-import { encodeLink } from '../../shop/link'
+import type { ShopSheetContent } from '../../data/shop-schema'
+import { briefFile } from '../../shop/invite-file'
+import { LINK_LENGTH } from '../../shop/invite-slim'
+import { encodeBrief, encodeInvite, encodeLink } from '../../shop/link'
+import { canShare, copyText, download, share } from '../invite/copy'
 import { href } from '../site/href'
+import { OpenFile } from './OpenFile'
 
 interface Props {
   readonly brief: Brief
+  /** The sheet that it was worked out from. */
+  readonly sheet: ShopSheetContent
+  /** It is the sample's, which every page has: links need not carry it. */
+  readonly sample: boolean
   /** The brief came by a link: its answers are somebody's, and not saved here. */
   readonly linked: boolean
+  /** Its sheet came by that link too. */
+  readonly sheetLinked: boolean
 }
 
-function save(brief: Brief): void {
-  const url = URL.createObjectURL(new Blob([`${JSON.stringify(brief, null, 1)}\n`], { type: 'application/json' }))
-  const link = document.createElement('a')
-  link.href = url
-  link.download = 'bentwise-brief.json'
-  link.click()
-  setTimeout(() => URL.revokeObjectURL(url), 10_000)
-}
-
-export function Actions({ brief, linked }: Props) {
+export function Actions({ brief, sheet, sample, linked, sheetLinked }: Props) {
   const [said, say] = useState('')
   const [byHand, showByHand] = useState(false)
   const field = useRef<HTMLInputElement>(null)
-  const code = encodeLink(brief.answers)
+  const code = sample ? encodeLink(brief.answers) : encodeBrief(brief.answers, sheet)
   const link = typeof location === 'undefined' ? '' : `${location.origin}${href('/brief/')}#b=${code}`
+  const on = sheetLinked
+    ? `/start/#i=${encodeInvite({ sheet, answers: brief.answers, locked: [] })}`
+    : `/start/#a=${encodeLink(brief.answers)}`
+  const length =
+    link.length > LINK_LENGTH.message
+      ? ` It is ${link.length} characters long: some messengers cut such a link, so send the file instead.`
+      : ''
 
+  const byHandInstead = () => {
+    // Refused, or an old browser: the link stands there selected, to be copied by hand.
+    showByHand(true)
+    say('Copy the link below.')
+    requestAnimationFrame(() => field.current?.select())
+  }
   const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(link)
-      say('Link copied. Whoever opens it sees this same brief.')
-    } catch {
-      // Refused, or an old browser: the link stands there selected, to be copied by hand.
-      showByHand(true)
-      say('Copy the link below.')
-      requestAnimationFrame(() => field.current?.select())
-    }
+    if (await copyText(link)) say(`Link copied. Whoever opens it sees this same brief.${length}`)
+    else byHandInstead()
+  }
+  const send = async () => {
+    if (!(await share({ title: 'A brief for a timber frame', url: link }))) byHandInstead()
   }
 
   return (
@@ -44,15 +55,25 @@ export function Actions({ brief, linked }: Props) {
         <button type="button" class="btn btn--small" onClick={copy}>
           Copy a link to this brief
         </button>
+        {canShare() && (
+          <button type="button" class="btn btn--quiet btn--small" onClick={send}>
+            Send with …
+          </button>
+        )}
         <button type="button" class="btn btn--quiet btn--small" onClick={() => print()}>
           Print
         </button>
-        <button type="button" class="btn btn--quiet btn--small" onClick={() => save(brief)}>
+        <button
+          type="button"
+          class="btn btn--quiet btn--small"
+          onClick={() => download('bentwise-brief.json', briefFile(brief, sheet), 'application/json')}
+        >
           Download as JSON
         </button>
-        <a class="btn btn--quiet btn--small" href={href(linked ? `/start/#a=${code}` : '/start/#overview')}>
+        <a class="btn btn--quiet btn--small" href={href(linked ? on : '/start/#overview')}>
           {linked ? 'Go on from these answers' : 'Change answers'}
         </a>
+        <OpenFile small />
       </p>
       <p class="note" role="status">
         {said}
@@ -71,6 +92,12 @@ export function Actions({ brief, linked }: Props) {
           />
         </div>
       )}
+      <p class="help">
+        {sample
+          ? 'The link carries the answers'
+          : `The link and the file carry the answers and the sheet of ${sheet.name}`}
+        . Nothing is sent until you send it yourself, and no name is asked.
+      </p>
     </div>
   )
 }

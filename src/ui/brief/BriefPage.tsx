@@ -58,6 +58,19 @@ function Body({ shown }: { readonly shown: ReturnType<typeof useBrief> }) {
             </a>
             <a href={href('/examples/lakeside-pavilion/')}>See an example first</a>
           </p>
+          <p>Somebody sent you a brief as a file, or you kept one?</p>
+          <shown.OpenFile />
+        </div>
+      )
+    case 'file':
+      return (
+        <div class="stack">
+          <h1>Open a brief file</h1>
+          <p class="lead">
+            A brief that was downloaded as JSON opens here again, with the shop sheet that it was made with. It is read
+            in this browser and sent nowhere; your own answers on this device stay as they are.
+          </p>
+          <shown.OpenFile />
         </div>
       )
     case 'bad-link':
@@ -89,14 +102,17 @@ function Body({ shown }: { readonly shown: ReturnType<typeof useBrief> }) {
     case 'brief':
       return (
         <>
-          {shown.linked && (
-            <div class="notice no-print brief-from" role="status">
-              <p>
-                <b>This brief came by a link.</b> Your own answers on this device, if any, are as they were.
-              </p>
-              {shown.left.length > 0 && <p>Left out of it, since it could not be read: {shown.left.join(' ')}</p>}
-            </div>
+          {shown.linked ? (
+            <shown.sheet.Linked shown={shown} />
+          ) : (
+            shown.left.length > 0 &&
+            shown.from !== 'invite' && (
+              <div class="notice no-print brief-from" role="status">
+                <p>{shown.left.join(' ')}</p>
+              </div>
+            )
           )}
+          {shown.from === 'invite' && <shown.sheet.InviteNote at="brief" />}
           <Sheet shown={shown} />
         </>
       )
@@ -104,7 +120,7 @@ function Body({ shown }: { readonly shown: ReturnType<typeof useBrief> }) {
 }
 
 function Sheet({ shown }: { readonly shown: Extract<Shown, { state: 'brief' }> }) {
-  const { sheet, brief, compare, engine, linked } = shown
+  const { sheet, brief, compare, engine, linked, from } = shown
   const whatIf = useWhatIf(engine, brief.answers)
   return (
     <sheet.BriefView
@@ -113,7 +129,18 @@ function Sheet({ shown }: { readonly shown: Extract<Shown, { state: 'brief' }> }
       compare={compare}
       library={engine.library}
       whatIf={whatIf}
-      actions={<sheet.Actions brief={brief} linked={linked} />}
+      actions={
+        <>
+          <sheet.ShopLine sheet={engine.sheet} sample={from === 'sample'} />
+          <sheet.Actions
+            brief={brief}
+            sheet={engine.sheet}
+            sample={from === 'sample'}
+            linked={linked}
+            sheetLinked={from === 'link'}
+          />
+        </>
+      }
     />
   )
 }

@@ -1,16 +1,23 @@
-/** The brief to show: of the link in the address where there is one, else of one's own answers. Neither touches the other. */
+/**
+ * The brief to show: of the link in the address where there is one, else of one's own answers. Neither touches the other.
+ * A link that carries a shop's sheet is worked out from that sheet; all else from the sheet in force on this device.
+ */
 import { useEffect, useState } from 'preact/hooks'
 import type { Comparison } from '../../choice/comparison'
-import type { Answers, Brief } from '../../choice/types'
-import { $answers } from '../../stores/answers'
-import { type Engine, loadEngine } from '../engine'
+import type { Brief } from '../../choice/types'
+import { $invite } from '../../stores/invite'
+import type { Engine } from '../engine'
+import type { InForce } from '../invite/in-force'
 import { readSpot } from '../questionnaire/flow'
+import type { OpenFile } from './OpenFile'
 
 export type Shown =
   | { readonly state: 'loading' }
   | { readonly state: 'failed'; readonly retry: () => void }
   /** Nothing answered on this device, and no link. */
-  | { readonly state: 'empty' }
+  | { readonly state: 'empty'; readonly OpenFile: typeof OpenFile }
+  /** A file is to be opened. */
+  | { readonly state: 'file'; readonly OpenFile: typeof OpenFile }
   | { readonly state: 'bad-link'; readonly says: string; readonly own: number }
   | {
       readonly state: 'brief'
@@ -18,26 +25,13 @@ export type Shown =
       readonly brief: Brief
       readonly compare: Comparison
       readonly engine: Engine
+      /** Whose sheet it is worked out from. */
+      readonly from: InForce['from'] | 'link'
       readonly linked: boolean
       readonly left: readonly string[]
+      /** The framer's own sheet on this device says otherwise than the link's. */
+      readonly otherOwn: 'renamed' | 'changed' | null
     }
-
-interface Wanted {
-  readonly answers: Answers
-  readonly linked: boolean
-  readonly left: readonly string[]
-}
-
-async function read(): Promise<Wanted | Shown> {
-  const spot = readSpot(location.hash)
-  const own = $answers.get()
-  const count = Object.keys(own).length
-  if (spot.at !== 'link') return count === 0 ? { state: 'empty' } : { answers: own, linked: false, left: [] }
-  const { decodeLink } = await import('../../shop/link')
-  const link = decodeLink(spot.code)
-  if (!link.ok) return { state: 'bad-link', says: link.says, own: count }
-  return { answers: link.answers, linked: true, left: link.problems.map((p) => p.says) }
-}
 
 export function useBrief(): Shown {
   const [shown, show] = useState<Shown>({ state: 'loading' })
@@ -46,28 +40,28 @@ export function useBrief(): Shown {
     const work = async () => {
       const mine = ++turn
       const latest = (next: Shown) => mine === turn && show(next)
-      const wanted = await read()
-      if ('state' in wanted) return latest(wanted)
       try {
-        const [engine, sheet] = await Promise.all([loadEngine(), import('./sheet')])
-        latest({
-          state: 'brief',
-          sheet,
-          brief: engine.makeBrief(wanted.answers),
-          compare: engine.compare(wanted.answers),
-          engine,
-          linked: wanted.linked,
-          left: wanted.left
-        })
+        const { atOnce, bring } = await import('./bring')
+        const said = atOnce()
+        if (said !== null) return latest(said)
+        const [brought, sheet] = await Promise.all([bring(), import('./sheet')])
+        if ('state' in brought) return latest(brought)
+        const { answers, ...rest } = brought
+        const { engine } = rest
+        latest({ state: 'brief', sheet, brief: engine.makeBrief(answers), compare: engine.compare(answers), ...rest })
       } catch {
         latest({ state: 'failed', retry: work })
       }
     }
     // Only another link changes what is shown; a jump within the page (the skip link) does not.
-    const follow = () => readSpot(location.hash).at === 'link' && work()
+    const follow = () => ['link', 'file'].includes(readSpot(location.hash).at) && work()
     work()
     addEventListener('hashchange', follow)
-    return () => removeEventListener('hashchange', follow)
+    const unlisten = $invite.listen(() => void work())
+    return () => {
+      removeEventListener('hashchange', follow)
+      unlisten()
+    }
   }, [])
   return shown
 }

@@ -1,8 +1,10 @@
 /** Every question with its answer, each a step away from being changed. */
 import { useEffect, useRef, useState } from 'preact/hooks'
-import { STAGES } from '../../choice/questions'
-import type { Answers, Question } from '../../choice/types'
+import { askedQuestions, STAGES } from '../../choice/questions'
+import type { Answers } from '../../choice/types'
+import type { KeptInvite } from '../../stores/invite'
 import type { System } from '../format/quantity'
+import { isSuggested, shopName } from '../invite/marks'
 import { href } from '../site/href'
 import type { PlaceName } from './field-props'
 import { questionHash } from './flow'
@@ -10,7 +12,7 @@ import { LeftOpen } from './LeftOpen'
 import { answerWords } from './words'
 
 interface Props {
-  readonly asked: readonly Question[]
+  readonly invite: KeptInvite | null
   readonly answers: Answers
   readonly system: System
   readonly places: readonly PlaceName[]
@@ -18,10 +20,15 @@ interface Props {
   readonly onClear: () => void
 }
 
-export function Overview({ asked, answers, system, places, onGo, onClear }: Props) {
+export function Overview({ invite, answers, system, places, onGo, onClear }: Props) {
   const heading = useRef<HTMLHeadingElement>(null)
   const [sure, setSure] = useState(false)
   useEffect(() => heading.current?.focus(), [])
+  // Those that a shop has settled too: they are not asked, but they are to be seen.
+  const asked = askedQuestions(answers)
+  const settled = (id: string) => invite?.locked.includes(id) === true
+  const shop = invite === null ? '' : shopName(invite)
+  const clearable = Object.keys(answers).filter((id) => !settled(id)).length
   const answered = asked.filter((q) => answers[q.id] !== undefined).length
   return (
     <section class="overview stack">
@@ -43,18 +50,24 @@ export function Overview({ asked, answers, system, places, onGo, onClear }: Prop
                 {questions.map((q) => (
                   <div key={q.id} class={answers[q.id] === undefined ? 'open' : ''}>
                     <dt>{q.label}</dt>
-                    <dd>{answerWords(q, answers[q.id], system, places)}</dd>
+                    <dd>
+                      {answerWords(q, answers[q.id], system, places)}
+                      {isSuggested(invite, q.id, answers[q.id]) && <small> suggested by {shop}</small>}
+                      {settled(q.id) && <small> settled by {shop}</small>}
+                    </dd>
                     <dd class="change">
-                      <a
-                        href={questionHash(q.id)}
-                        onClick={(event) => {
-                          event.preventDefault()
-                          onGo(q.id)
-                        }}
-                      >
-                        {answers[q.id] === undefined ? 'Answer' : 'Change'}
-                        <span class="visually-hidden">: {q.title}</span>
-                      </a>
+                      {!settled(q.id) && (
+                        <a
+                          href={questionHash(q.id)}
+                          onClick={(event) => {
+                            event.preventDefault()
+                            onGo(q.id)
+                          }}
+                        >
+                          {answers[q.id] === undefined ? 'Answer' : 'Change'}
+                          <span class="visually-hidden">: {q.title}</span>
+                        </a>
+                      )}
                     </dd>
                   </div>
                 ))}
@@ -67,7 +80,7 @@ export function Overview({ asked, answers, system, places, onGo, onClear }: Prop
         <a class="btn" href={href('/brief/')}>
           See your brief
         </a>
-        {answered > 0 && !sure && (
+        {clearable > 0 && !sure && (
           <button type="button" class="btn btn--link" onClick={() => setSure(true)}>
             Clear all answers
           </button>
@@ -75,7 +88,7 @@ export function Overview({ asked, answers, system, places, onGo, onClear }: Prop
       </p>
       {sure && (
         <div class="notice" role="alert">
-          <p>Clear all {answered} answers on this device? They cannot be brought back.</p>
+          <p>Clear {clearable} answers on this device? They cannot be brought back.</p>
           <p class="row">
             <button type="button" class="btn btn--small" onClick={onClear}>
               Clear them

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import { $answers, $notice, setAnswer } from '../../stores/answers'
 import { $drafts, setDraft } from '../../stores/drafts'
+import { $invite } from '../../stores/invite'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
 import { href } from '../site/href'
@@ -46,19 +47,21 @@ export function Questionnaire({ picture }: Props) {
   const drafts = useSaved($drafts)
   const system = useSaved($units)
   const notice = useSaved($notice)
-  const wizard = useWizard(answers)
+  const invite = useSaved($invite)
+  const settled = invite?.locked ?? []
+  const wizard = useWizard(answers, settled)
   const touched = useTouched()
   const [{ places, known }, learn] = useState(NOTHING_KNOWN)
   const answered = Object.keys(answers).length
   const { asked, current, overview } = wizard
-  const wanted = touched || answered > 0 || overview || current.id !== asked[0]?.id
+  const wanted = touched || invite !== null || answered > 0 || overview || current.id !== asked[0]?.id
   const fields = useFields(wanted)
 
   const next = () => {
     if (!wizard.step(1)) location.assign(href('/brief/'))
   }
   const clear = () => {
-    $answers.set({})
+    $answers.set(Object.fromEntries(Object.entries(answers).filter(([id]) => settled.includes(id))))
     $drafts.set({})
     wizard.go(asked[0]?.id ?? '')
   }
@@ -81,10 +84,13 @@ export function Questionnaire({ picture }: Props) {
             </button>
           </div>
         )}
-        {fields !== null && <fields.Arrival onTaken={wizard.goOverview} />}
+        {fields !== null && (
+          <fields.Arrival onTaken={(invited) => (invited && asked[0] ? wizard.go(asked[0].id) : wizard.goOverview())} />
+        )}
+        {fields !== null && <fields.InviteNote at="questions" full={overview || asked[0] === current} />}
         {overview && fields !== null ? (
           <fields.Overview
-            asked={asked}
+            invite={invite}
             answers={answers}
             system={system}
             places={places}
@@ -113,6 +119,7 @@ export function Questionnaire({ picture }: Props) {
                   picture
                 ) : null
               }
+              note={fields?.suggestedBy(invite, current.id, answers[current.id])}
               first={asked[0] === current}
               last={asked.at(-1) === current}
               moved={wizard.moves > 0}

@@ -7,6 +7,8 @@ import { COMPLAINT, type FieldProps, HEADING } from './field-props'
 interface Props extends Omit<FieldProps, 'invalid' | 'onLeave'> {
   readonly picture: ComponentChildren
   readonly fields: Fields | null
+  /** What is to be known of the answer that stands there. */
+  readonly note?: string | null | undefined
   readonly first: boolean
   readonly last: boolean
   /** True once the person has moved in the questionnaire: then focus follows to the new heading. */
@@ -17,7 +19,7 @@ interface Props extends Omit<FieldProps, 'invalid' | 'onLeave'> {
   readonly onNext: () => void
 }
 
-export function Step({ picture, fields, first, last, moved, answered, onBack, onNext, ...field }: Props) {
+export function Step({ picture, fields, note, first, last, moved, answered, onBack, onNext, ...field }: Props) {
   const { question, answer, drafts, system } = field
   const [complaint, complain] = useState<string | null>(null)
   const heading = useRef<HTMLHeadingElement>(null)
@@ -54,6 +56,7 @@ export function Step({ picture, fields, first, last, moved, answered, onBack, on
             </p>
           )}
         </div>
+        {note && <p class="note suggested">{note}</p>}
         <Control {...field} fields={fields} invalid={complaint !== null} onLeave={() => complain(say())} />
         <details class="why">
           <summary>Why we ask</summary>

@@ -11,6 +11,8 @@ export const styled = new Promise<void>((done) => {
   document.head.append(link)
 })
 
+export { InviteNote } from '../invite/InviteNote'
+export { suggestedBy } from '../invite/marks'
 export { QuestionPicture } from '../pictures/QuestionPicture'
 export { Arrival } from './Arrival'
 export { complaintOf } from './complaint'

@@ -5,13 +5,16 @@ export type Spot =
   | { readonly at: 'question'; readonly id: string }
   | { readonly at: 'overview' }
   | { readonly at: 'link'; readonly code: string }
+  /** To open a brief from a file. */
+  | { readonly at: 'file' }
   | { readonly at: 'none' }
 
 export function readSpot(hash: string): Spot {
   const text = hash.replace(/^#/, '')
   if (text === 'overview') return { at: 'overview' }
   if (text.startsWith('q=')) return { at: 'question', id: text.slice(2, 62) }
-  if (/^[ab]=/.test(text)) return { at: 'link', code: text.slice(2) }
+  if (text === 'file') return { at: 'file' }
+  if (/^[abi]=/.test(text)) return { at: 'link', code: text.slice(2) }
   return { at: 'none' }
 }
 

@@ -2,7 +2,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Settled } from '../../choice/settle'
 import type { Answers } from '../../choice/types'
-import { type Engine, type Glance, loadEngine } from '../engine'
+import { $invite } from '../../stores/invite'
+import { useSaved } from '../../stores/use-saved'
+import type { Engine, Glance } from '../engine'
+import { sheetInForce } from '../invite/in-force'
 import type { Known } from '../pictures/QuestionPicture'
 import type { Learnt } from './field-props'
 import { useRemaining } from './use-remaining'
@@ -58,15 +61,26 @@ export function useSettled(answers: Answers, onLearn: (learnt: Learnt) => void):
   const [attempt, setAttempt] = useState(0)
   const [failed, setFailed] = useState(false)
   const last = useRef<Settled | null>(null)
+  const invite = useSaved($invite)
 
   useEffect(() => {
     setFailed(false)
+    let gone = false
     const ready = (it: Engine) => {
+      if (gone) return
+      // Another shop's woods are no news of an answer.
+      last.current = null
       setEngine(it)
       onLearn({ places: it.places, known: {} })
     }
-    loadEngine().then(ready, () => setFailed(true))
-  }, [attempt])
+    sheetInForce().then(
+      (force) => ready(force.engine),
+      () => setFailed(true)
+    )
+    return () => {
+      gone = true
+    }
+  }, [attempt, invite])
 
   useEffect(() => {
     if (engine === null) return

@@ -16,8 +16,9 @@ export interface Wizard {
   readonly step: (by: -1 | 1) => boolean
 }
 
-export function useWizard(answers: Answers): Wizard {
-  const asked = askedQuestions(answers)
+/** @param settled questions that an invite has settled: not asked */
+export function useWizard(answers: Answers, settled: readonly string[]): Wizard {
+  const asked = askedQuestions(answers).filter((q) => !settled.includes(q.id))
   const [wanted, want] = useState('')
   const [overview, setOverview] = useState(false)
   const [moves, setMoves] = useState(0)
