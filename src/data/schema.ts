@@ -210,7 +210,14 @@ export type PlaceContent = v.InferOutput<typeof placeSchema>
 export const regionsSchema = v.strictObject({
   ...origin,
   regions: v.array(
-    v.strictObject({ id: key, name: text, states: v.array(v.pipe(v.string(), v.length(2))), near: v.array(key) })
+    v.strictObject({
+      id: key,
+      name: text,
+      /** Which half of the continent’s woods grow there; left out where both or neither do. */
+      side: v.optional(v.picklist(['east', 'west'])),
+      states: v.array(v.pipe(v.string(), v.length(2))),
+      near: v.array(key)
+    })
   )
 })
 

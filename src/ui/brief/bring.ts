@@ -9,7 +9,9 @@ import { href } from '../site/href'
 import { OpenFile } from './OpenFile'
 import type { Shown } from './use-brief'
 
-type Brought = Omit<Extract<Shown, { state: 'brief' }>, 'state' | 'sheet' | 'brief' | 'compare'> & { readonly answers: Answers }
+type Brought = Omit<Extract<Shown, { state: 'brief' }>, 'state' | 'sheet' | 'brief' | 'compare'> & {
+  readonly answers: Answers
+}
 
 /** What the address asks for, where that can be said without the engine. */
 export function atOnce(): Shown | null {

@@ -1,0 +1,3 @@
+import { wakeLater } from '../bench/later'
+
+wakeLater('shop-sheet', () => import('./wake'))
