@@ -19,6 +19,7 @@ import { type Judged, type Judging, judgeAll } from './judge'
 import { reasonsOf, reportOf, seasoningWords } from './report'
 import type { Context } from './rule'
 import { computed, lean, quantity, sentence } from './say'
+import { scheduleOf } from './schedule'
 import {
   type Answers,
   type Brief,
@@ -118,6 +119,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     movement: movementSection(shownReport, shown, c, clock),
     climate: climateSection(c),
     clock,
+    schedule: scheduleOf(shown, judging.judged, clock.curve, c),
     durability: durabilitySection(lead, c),
     finish: finishSection(shown, best, c, clock),
     cost: costSection(

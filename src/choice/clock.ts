@@ -17,10 +17,10 @@ const FORTNIGHT = 14
 export const monthOf = (day: number): number => Math.floor(((((day % YEAR) + YEAR) % YEAR) / YEAR) * 12) + 1
 
 /**
- * Run the clock of one timber. Deterministic. Years shown after the raising: `drying.stages.shownYears`.
+ * Run the clock of one timber; without its `band`, low and high are the mean. Deterministic. Years shown after the raising: `drying.stages.shownYears`.
  * @throws RangeError where a size or a time cannot be (see `dryingCourse`).
  */
-export function clockOf(job: ClockJob, reference: Reference): Clock {
+export function clockOf(job: ClockJob, reference: Reference, band = true): Clock {
   const before = job.seasoning === 'air' ? job.yardWeeks : job.seasoning === 'kiln' ? job.kilnWeeks : 0
   const raisedAt = (before + job.shopWeeks) * WEEK
   const run = (which: 'factor' | 'slowest' | 'quickest'): readonly [Course, Timed] => {
@@ -40,8 +40,8 @@ export function clockOf(job: ClockJob, reference: Reference): Clock {
     return [course, plan]
   }
   const [course, plan] = run('factor')
-  const [quick] = run('quickest')
-  const [slow] = run('slowest')
+  const [quick] = band ? run('quickest') : [course]
+  const [slow] = band ? run('slowest') : [course]
   const { mean: service } = serviceOf(job.place, job.exposure, reference)
   const whole = Math.max(1e-9, 1 - service / job.wood.fibreSaturation)
   const toCome = (day: number) => Math.max(0, 1 - onDay(course, course.shrunk, day) / whole)

@@ -4,7 +4,7 @@ import type { SeasoningContent } from '../data/schema'
 import type { ShopSheetContent } from '../data/shop-schema'
 import { INCH, percent } from '../data/units'
 import type { Section } from '../frame/values'
-import { dayOfMean, onDay } from '../wood/drying'
+import { type Course, dayOfMean, onDay } from '../wood/drying'
 import type { Band } from '../wood/joints'
 import { type Facts, limit } from './facts'
 import type { Heart } from './types'
@@ -29,6 +29,54 @@ export function onRequestOf(sheet: ShopSheetContent, wood: Wood, heart: Heart): 
   )
 }
 
+/** Weeks that the shop asks for one wood, cut and way of drying, beside the drying itself. */
+export interface ShopWeeks {
+  /** Where the shop must ask for the wood first. */
+  readonly asked: number
+  readonly lead: number
+  readonly joinery: number
+  /** All of them. */
+  readonly fixed: number
+  /** The longest that the shop keeps timbers in its yard. */
+  readonly mostYard: number
+}
+
+export function shopWeeks(sheet: ShopSheetContent, wood: Wood, heart: Heart, seasoning: SeasoningContent): ShopWeeks {
+  const terms = sheet.seasonings.find((s) => s.id === seasoning.id)
+  const asked = onRequestOf(sheet, wood, heart) ? sheet.requestWeeks : 0
+  const lead = terms?.leadWeeks ?? 0
+  const joinery = sheet.joineryWeeks
+  return { asked, lead, joinery, fixed: lead + asked + joinery, mostYard: terms?.yardWeeks ?? 52 }
+}
+
+export interface YardTime {
+  readonly course: Course
+  readonly weeks: number
+  /** As the quickest and as the slowest of the published boards of this wood. */
+  readonly low: number
+  readonly high: number
+}
+
+/** Weeks in the yard: what the dates leave, at most what the shop keeps timbers for, and no longer than drying takes. */
+export function yardTime(
+  facts: Facts,
+  reference: Reference,
+  wood: Wood,
+  section: Section,
+  most: number,
+  fixed: number
+): YardTime {
+  const outdoor = facts.service.outdoor
+  const settled = outdoor.reduce((sum, m) => sum + m, 0) / outdoor.length
+  const target = Math.max(percent(20), settled + percent(limit(reference, 'yard-near')))
+  const course = yardCourse(wood, section, most, target, facts, reference)
+  const spare = facts.standsWeeks === null ? Number.POSITIVE_INFINITY : facts.standsWeeks - fixed
+  const dry = dayOfMean(course, target) / 7
+  const held = (weeks: number) => Math.max(0, Math.min(spare, most, weeks))
+  const { factor, slowest, quickest } = wood.drying
+  return { course, weeks: held(dry), low: held((dry * factor) / quickest), high: held((dry * factor) / slowest) }
+}
+
 export interface Delivery {
   readonly moisture: number
   readonly low: number
@@ -49,10 +97,7 @@ export function delivery(
   seasoning: SeasoningContent,
   section: Section
 ): Delivery {
-  const terms = sheet.seasonings.find((s) => s.id === seasoning.id)
-  const asked = onRequestOf(sheet, wood, heart) ? sheet.requestWeeks : 0
-  const lead = (terms?.leadWeeks ?? 0) + asked
-  const fixed = lead + sheet.joineryWeeks
+  const { fixed, mostYard } = shopWeeks(sheet, wood, heart, seasoning)
   const band = percent(seasoning.bandPercent)
   const fsp = wood.fibreSaturation
   const about = (moisture: number) => {
@@ -66,14 +111,7 @@ export function delivery(
     const days = chamberDays(seasoning, section[0])
     return { ...about(percent(seasoning.deliveredPercent ?? 15)), yardWeeks: 0, weeks: fixed + days / 7 }
   }
-  // Yard time is what the dates leave, at most what the shop keeps timbers for, and no longer than drying takes.
-  const most = terms?.yardWeeks ?? 52
-  const outdoor = facts.service.outdoor
-  const settled = outdoor.reduce((sum, m) => sum + m, 0) / outdoor.length
-  const target = Math.max(percent(20), settled + percent(limit(reference, 'yard-near')))
-  const course = yardCourse(wood, section, most, target, facts, reference)
-  const spare = facts.standsWeeks === null ? Number.POSITIVE_INFINITY : facts.standsWeeks - fixed
-  const yardWeeks = Math.max(0, Math.min(spare, most, dayOfMean(course, target) / 7))
+  const { course, weeks: yardWeeks } = yardTime(facts, reference, wood, section, mostYard, fixed)
   const days = 7 * yardWeeks
   // A wood that dries k times as fast is as dry now as this course in k times the time.
   const { factor, slowest, quickest } = wood.drying

@@ -61,6 +61,8 @@ export interface Facts {
   readonly upkeep: string
   /** Weeks until it must stand; null for no hurry. */
   readonly standsWeeks: number | null
+  /** Month in which it is felled, 1 to 12. */
+  readonly felledMonth: number
   readonly waits: string
   readonly heating: string
   readonly budget: string
@@ -187,6 +189,7 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
     weatherWettest: percent(limit(reference, 'weather-wettest'))
   })
   const index = schefferIndex(place.temperatureF, place.wetDays)
+  const { felledMonths } = reference.drying.stages
   const regions = reference.regions.filter((r) => r.states.includes(place.state))
   return {
     answers,
@@ -220,6 +223,7 @@ export function factsFrom(given: Answers, reference: Reference): Facts {
     resin: word('resin'),
     upkeep: word('upkeep'),
     standsWeeks: WEEKS[word('stands')] ?? null,
+    felledMonth: felledMonths[word('begins') as keyof typeof felledMonths] ?? felledMonths.winter,
     waits: word('waits'),
     // Beams go into a room that is heated already.
     heating: project === 'beams' ? 'at-once' : word('heating'),

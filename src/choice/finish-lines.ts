@@ -80,7 +80,7 @@ function dry(needs: Quantity | null, curve: Clock, c: Context): Sentence {
   if (day === undefined)
     return sentence(`Asks for {needs} outside: not within ${c.reference.drying.stages.shownYears} years.`, { needs })
   if (day <= raised) return sentence('Outside at {needs} by the time it is raised.', { needs })
-  const month = monthName(monthOf(felledDay(c.reference) + day))
+  const month = monthName(monthOf(felledDay(c.facts) + day))
   return sentence(`Outside at {needs} about {after} after the raising, in ${month}.`, {
     needs,
     after: quantity('weeks', (day - raised) / 7, computed(c.reference, 'clock'))

@@ -415,6 +415,23 @@ export const QUESTIONS: readonly Question[] = [
     ]
   },
   {
+    id: 'begins',
+    stage: 'plan',
+    kind: 'choice',
+    picture: 'timeline',
+    when: always,
+    title: 'In which season could the timber be felled and sawn?',
+    label: 'Felling',
+    why: 'A yard dries timber in summer and hardly in winter. The months of the whole job follow from it.',
+    unsure: 'We take January.',
+    choices: [
+      { id: 'winter', label: 'Winter' },
+      { id: 'spring', label: 'Spring' },
+      { id: 'summer', label: 'Summer' },
+      { id: 'autumn', label: 'Autumn' }
+    ]
+  },
+  {
     id: 'waits',
     stage: 'plan',
     kind: 'choice',

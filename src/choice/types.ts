@@ -4,6 +4,7 @@ import type { Details } from '../wood/decay'
 import type { ClockReport, Seasoning } from './clock-types'
 import type { Drawn } from './drawn'
 import type { JoineryLine } from './joinery-says'
+import type { Schedule } from './schedule-types'
 
 export const UNSURE = 'unsure'
 /** A single answer: a choice id, several ids in order, a number in SI, a section [shorter, longer] in mm, or not sure. */
@@ -336,6 +337,8 @@ export interface Brief {
   }
   /** Moisture from felling to years after the raising. */
   readonly clock: ClockReport
+  /** Every way of drying the leading wood, from the order to a settled frame, against the client’s date. */
+  readonly schedule: Schedule
   readonly durability: {
     readonly says: readonly Sentence[]
     readonly hazard: Quantity

@@ -27,7 +27,7 @@ const frameSignature = (f: Facts): string =>
 
 /** What an option's numbers hang on besides its frame: where it stands, how many, how long, and by when. */
 const optionSignature = (f: Facts): string =>
-  [f.stick, f.count, f.standsWeeks, f.place.id, f.service.months, f.service.temperatureC].join()
+  [f.stick, f.count, f.standsWeeks, f.felledMonth, f.place.id, f.service.months, f.service.temperatureC].join()
 
 interface Kept {
   readonly frames: Map<string, Frame>

@@ -1,4 +1,4 @@
-/** The yard: how a wood dries there, from a felling in winter. Courses are shared by all options that need them. */
+/** The yard: how a wood dries there, from the month in which it is felled. Courses are shared by all options that need them. */
 import type { Reference, Wood } from '../data/reference'
 import type { Section } from '../frame/values'
 import { type Course, type DryingWood, dryingCourse, type YearlyAir } from '../wood/drying'
@@ -17,10 +17,10 @@ export const outdoorAir = ({ place, service }: Facts): YearlyAir => ({
 
 const MONTH = 365.25 / 12
 /** Day of the year on which the timbers are felled and stacked: the middle of the month. */
-export const felledDay = ({ drying }: Reference): number => (drying.stages.felledMonth - 0.5) * MONTH
+export const felledDay = ({ felledMonth }: Facts): number => (felledMonth - 0.5) * MONTH
 
 /**
- * Courses already run: the same wood, section and place dry the same whatever else is asked. Kept beside the reference
+ * Courses already run: the same wood, section, place and month dry the same whatever else is asked. Kept beside the reference
  * that they came from; nothing can be told from outside but the time saved.
  */
 const kept = new WeakMap<Reference, Map<string, Course>>()
@@ -39,7 +39,7 @@ export function yardCourse(
 ): Course {
   const known = kept.get(reference) ?? new Map<string, Course>()
   kept.set(reference, known)
-  const key = `${wood.id}/${section[0]}/${section[1]}/${weeks}/${facts.place.id}`
+  const key = `${wood.id}/${section[0]}/${section[1]}/${weeks}/${facts.place.id}/${facts.felledMonth}`
   const found = known.get(key)
   if (found) return found
   if (known.size >= MOST_KEPT) known.clear()
@@ -48,7 +48,7 @@ export function yardCourse(
     breadth: section[0],
     depth: section[1],
     moisture: wood.greenWhole,
-    startDay: felledDay(reference),
+    startDay: felledDay(facts),
     cells: COARSE,
     stages: [
       {

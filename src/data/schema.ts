@@ -309,6 +309,8 @@ export const seasoningSchema = v.strictObject({
   /** Days to dry a piece 1 in thick, and how days grow with thickness (power); null where not by this route. */
   daysAtOneInch: v.nullable(positive),
   thicknessPower: v.nullable(positive),
+  /** Half-width of the band about those days, percent; left out where none is known. */
+  daysBandPercent: v.optional(nonNegative),
   setsPitch: v.boolean(),
   ...origin
 })
@@ -333,7 +335,8 @@ export const dryingSchema = v.strictObject({
     ...origin
   }),
   stages: v.strictObject({
-    felledMonth: month,
+    /** Month of felling, by the answer. */
+    felledMonths: v.strictObject({ winter: month, spring: month, summer: month, autumn: month }),
     /** How long cut timbers lie, by the answer. */
     waitsWeeks: v.strictObject({ weeks: nonNegative, months: nonNegative, year: nonNegative }),
     enclosedWeeks: nonNegative,

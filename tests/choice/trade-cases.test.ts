@@ -1,5 +1,5 @@
 /**
- * Twelve jobs whose answer any experienced framer knows. Source of what must come out: common practice in the trade.
+ * Jobs whose answer any experienced framer knows. Source of what must come out: common practice in the trade.
  * They run the whole of `makeBrief` on the real data and the sample shop sheet; nothing here is fixed by name in the engine.
  */
 import { describe, expect, it } from 'vitest'
@@ -484,6 +484,25 @@ describe('n. a durable wood whose joints hold water', () => {
       optionsOf({ ...deck, details }, 'western-redcedar')[0]?.scores.durability ?? Number.NaN
     expect(score('holding')).toBeLessThan(score('usual'))
     expect(score('usual')).toBeLessThan(score('sheltered'))
+  })
+})
+
+describe('o. big red oak, air-dried for a frame in half a year, felled in spring or in autumn', () => {
+  const dry = (begins: string) => {
+    const job: Answers = { place: 'madison-wi', exposure: 'roofed', stands: 'w26', size: [7 * INCH, 9 * INCH], begins }
+    const oak = optionsOf(job, 'red-oak').find((j) => j.facts.option.id === 'red-oak/boxed/air')
+    if (!oak) throw new Error('no air-dried red oak')
+    return oak.facts
+  }
+  const [spring, autumn] = [dry('spring'), dry('autumn')]
+  it('both lie in the yard for all that the date leaves', () => {
+    expect(spring.yardWeeks).toBeGreaterThan(15)
+    expect(spring.yardWeeks).toBeCloseTo(autumn.yardWeeks, 9)
+    expect(spring.readyWeeks).toBeCloseTo(26, 9)
+  })
+  it('the one that had the summer comes drier, and has more of its shrinkage behind it', () => {
+    expect(spring.delivered).toBeLessThan(autumn.delivered - 0.02)
+    expect(spring.gap).toBeLessThan(autumn.gap)
   })
 })
 

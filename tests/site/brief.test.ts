@@ -140,6 +140,27 @@ describe('a brief', () => {
   })
 })
 
+describe('the timetable of a brief', () => {
+  it('names months and the date, is told in a list, and its letters can be read at 360 px', async () => {
+    const page = await openPage(`/brief/#b=${encodeLink({ ...ANSWERS, stands: 'w52', begins: 'spring' })}`, {
+      width: 360
+    })
+    const sheet = page.locator('.timetable svg')
+    await sheet.waitFor()
+    expect(await sheet.getAttribute('aria-label')).toMatch(
+      /^Time from the order until it can be raised: Green 5.weeks; /
+    )
+    const letters = await sheet
+      .locator('text')
+      .evaluateAll((all) => all.map((t) => ({ says: t.textContent, high: t.getBoundingClientRect().height })))
+    expect(letters.map((t) => t.says)).toContain('your date')
+    expect(letters.map((t) => t.says)).toContain('Jul')
+    for (const { says, high } of letters) expect(high, says ?? '').toBeGreaterThan(11)
+    const told = await page.locator('.timetable-told li').allTextContents()
+    expect(told.map((text) => text.split(':')[0])).toEqual(['Green', 'Air-dried', 'Kiln-dried', 'Vacuum-dried'])
+  })
+})
+
 describe('a link that is not whole', () => {
   it.each([
     ['cut', LINK.slice(0, -12)],

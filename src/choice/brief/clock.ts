@@ -19,7 +19,7 @@ export function clockJobOf({ facts: o }: Judged, { facts, reference, sheet }: Co
     place: facts.place,
     exposure: facts.exposure,
     seasoning: o.option.seasoning,
-    felledDay: felledDay(reference),
+    felledDay: felledDay(facts),
     yardWeeks: o.yardWeeks,
     kilnWeeks: chamberDays(o.seasoning, o.section[0]) / 7,
     dried: o.delivered,

@@ -8,6 +8,9 @@ import type { OptionFacts } from '../option-facts'
 import type { Context, Rule } from '../rule'
 import { ANSWERED, PRACTICE, quantity, sentence } from '../say'
 
+/** Weeks by which a date may be missed and still be kept: half of the unit it is told in. */
+export const ON_THE_DATE = 0.5
+
 const airTooLittle = (o: OptionFacts, { reference }: Context) =>
   o.option.seasoning === 'air' &&
   (o.yardWeeks < limit(reference, 'air-least-weeks') ||
@@ -41,7 +44,7 @@ export const timeRules: readonly Rule[] = [
     id: 'time-late',
     about: 'time',
     effect: 'out',
-    when: (o, { facts }) => facts.standsWeeks !== null && o.readyWeeks > facts.standsWeeks + 0.5,
+    when: (o, { facts }) => facts.standsWeeks !== null && o.readyWeeks > facts.standsWeeks + ON_THE_DATE,
     short: (o, { facts, reference }) => sentence('ready in {ready}', { ready: readyFigure(o, facts, reference) }),
     says: (o, { facts, reference }) =>
       sentence('It could stand in {ready} at the soonest; you need it in {wanted}.', {

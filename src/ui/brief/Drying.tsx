@@ -1,17 +1,19 @@
-/** How dry it is when it comes and where it lives, and what is still to come at each moment between. */
+/** How long each way of drying takes, how dry the timber is when it comes and where it lives, and what is still to come. */
 import type { Brief } from '../../choice/types'
 import { linkOf } from '../drying-clock/link'
 import { Moments } from '../drying-clock/Moments'
 import { clockScaleWords, DryingClock } from '../pictures/DryingClock'
+import { goesOn, Timetable } from '../pictures/Timetable'
+import { Say } from '../say/Say'
 import { href } from '../site/href'
 import { Figures } from './Figures'
 import { FIGURE_NAMES } from './names'
 import { Section } from './Section'
-import { Paragraphs } from './Sentences'
+import { List, Paragraphs } from './Sentences'
 
 export function Drying({ brief }: { readonly brief: Brief }) {
   const figures = brief.lead?.figures
-  const { climate, clock } = brief
+  const { climate, clock, schedule } = brief
   return (
     <Section
       id="drying"
@@ -31,6 +33,17 @@ export function Drying({ brief }: { readonly brief: Brief }) {
         )
       }
     >
+      <Paragraphs of={[schedule.says]} />
+      <div class="stack timetable-told">
+        <figure class="figure brief-figure">
+          <Timetable of={schedule} />
+          <figcaption>
+            <Say s={schedule.means} /> {schedule.named && 'Grey: winters. '}
+            {goesOn(schedule) && 'An arrow: what follows lies beyond the drawing.'}
+          </figcaption>
+        </figure>
+        <List of={schedule.rows.map((row) => row.says)} />
+      </div>
       <Paragraphs of={climate.says} />
       <Paragraphs of={clock.says} />
       <figure class="figure brief-figure">

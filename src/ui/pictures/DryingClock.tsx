@@ -5,8 +5,17 @@
 import type { Clock, ClockReport } from '../../choice/clock-types'
 import { NBSP } from '../format/number'
 import { formatUs } from '../format/quantity'
-import { moistureScale, pathOf, placeNames, simplified, spread, type Wanted, wintersBetween } from './clock-scale'
-import { Both, Pic, type Pt, points, T } from './parts'
+import {
+  moistureScale,
+  pathOf,
+  placeNames,
+  simplified,
+  spread,
+  stepsOf,
+  type Wanted,
+  wintersBetween
+} from './clock-scale'
+import { Both, Pic, type Pt, T } from './parts'
 import './drying-clock.css'
 
 /** A curve that was kept to compare with, and what it is called in both unit systems. */
@@ -140,7 +149,7 @@ function Sheet({ report, kept, layout }: DryingClockProps & { readonly layout: L
         )
       })}
       {scale.closer !== null && <Break x={left} y={scale.y(scale.closer / 100) - 7} />}
-      <polygon class="clock-band" points={points([...simplified(low), ...[...simplified(high)].reverse()])} />
+      <path class="clock-band" d={`${stepsOf([...simplified(low), ...[...simplified(high)].reverse()])}z`} />
       {scale.saturation && <path class="clock-saturation" d={pathOf(saturation)} />}
       <path class="clock-air" d={pathOf(lines.air)} />
       {at.map((place, i) => (
@@ -173,7 +182,7 @@ function Sheet({ report, kept, layout }: DryingClockProps & { readonly layout: L
           {part * 100} %
         </T>
       ))}
-      <polygon class="clock-left" points={points(area)} />
+      <path class="clock-left" d={`${stepsOf(area)}z`} />
       <line class="rule clock-grid" x1={left} y1={stripTop} x2={right} y2={stripTop} />
       <line class="seen" x1={left} y1={stripBottom} x2={right} y2={stripBottom} />
       <Years from={from} to={to} x={x} y={stripBottom} size={size} />

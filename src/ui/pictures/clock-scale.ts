@@ -89,10 +89,21 @@ export function simplified(list: readonly Pt[], slack = 0.3): readonly Pt[] {
   return [...simplified(list.slice(0, at + 1), slack), ...simplified(list.slice(at), slack).slice(1)]
 }
 
-export const pathOf = (list: readonly Pt[]): string =>
-  simplified(list)
-    .map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`)
+export const pathOf = (list: readonly Pt[]): string => stepsOf(simplified(list))
+
+/** A path in steps from point to point on a grid of tenths: shorter to write than where each point lies. */
+export function stepsOf(list: readonly Pt[]): string {
+  let [left, top] = [0, 0]
+  return list
+    .map(([px, py], i) => {
+      const [x, y] = [Math.round(px * 10), Math.round(py * 10)]
+      const step = `${i === 0 ? 'M' : 'l'}${(x - left) / 10} ${(y - top) / 10}`
+      ;[left, top] = [x, y]
+      return step
+    })
     .join('')
+    .replace(/ -/g, '-')
+}
 
 /** Keys in a row, each as near to its own place as it can stand with `apart` between neighbours. */
 export function spread(places: readonly number[], apart: number, from: number, to: number): number[] {
