@@ -11,6 +11,7 @@ import { durabilitySection } from './brief/durability'
 import { finishSection } from './brief/finish'
 import { jobLines, titleOf } from './brief/job'
 import { movementSection } from './brief/movement'
+import { shopDetail } from './brief/shop-detail'
 import { sizesSection } from './brief/sizes'
 import { carryOpen } from './brief/sure'
 import { weightReport } from './brief/weighing'
@@ -76,6 +77,12 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
       })
     : sentence('Nothing in this shop does the job as you have put it.')
   const clock = clockSection(shown, c)
+  const job = jobLines(c.facts)
+  const sure = {
+    ...carried.sure,
+    says: withMargin(carried.sure.says, lead, runnerUp, c),
+    weights: leader ? weightReport(leader, judging, carried.ways) : null
+  }
   const favours = (lead?.reasons ?? []).filter((r) => r.effect === 'favour').map((r) => r.says)
   return {
     version: 1,
@@ -88,17 +95,13 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     },
     answers,
     title: titleOf(c.facts),
-    job: jobLines(c.facts),
+    job,
     lead,
     runnerUp,
     headline,
     summary: summaryOf(lead, shownReport, c.facts.loaded),
     difference: lead && runnerUp ? differenceOf(lead, runnerUp, judging) : [],
-    sure: {
-      ...carried.sure,
-      says: withMargin(carried.sure.says, lead, runnerUp, c),
-      weights: leader ? weightReport(leader, judging, carried.ways) : null
-    },
+    sure,
     why:
       favours.length > 0
         ? favours
@@ -129,7 +132,8 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
       c
     ),
     cautions: cautionsOf(lead, leader, c),
-    ask: askOf(lead, c)
+    ask: askOf(lead, c),
+    detail: shopDetail(judging, best, clock, job, sure)
   }
 }
 

@@ -11,6 +11,7 @@ import type { Facts } from './facts'
 import { housingNeeded } from './joints'
 import { GRAIN_ANGLES, type OptionFacts } from './option-facts'
 import { ANSWERED, computed, limitQuantity, PRACTICE, quantity } from './say'
+import { heaviestOf } from './sticks'
 
 export type FigureOf = (o: OptionFacts, facts: Facts, reference: Reference) => Quantity
 
@@ -225,18 +226,20 @@ export const logFigure: FigureOf = (o, facts, reference) =>
     })
   )
 
-export const weightFigure: FigureOf = (o, facts, reference) =>
-  quantity(
+export const weightFigure: FigureOf = (o, facts, reference) => {
+  const { section, length } = heaviestOf(o.sticks)
+  return quantity(
     'mass',
     o.stickMass,
     computed(reference, 'weight', {
       Gb: quantity('ratio', o.wood.gravityGreen, o.wood.gravityOrigin),
       M: deliveredFigure(o, facts, reference),
       density: quantity('density', densityAt(o.wood.gravityGreen, o.delivered), computed(reference, 'weight')),
-      'b × d': sectionFigure(o, facts, reference),
-      length: quantity('span', facts.stick, ANSWERED)
+      'b × d': quantity('section', section, sectionFigure(o, facts, reference).origin),
+      length: quantity('span', length, computed(reference, 'stick-length'))
     })
   )
+}
 
 export const durabilityFigure: FigureOf = (o, _facts, reference) => {
   const origin = computed(reference, 'durability')

@@ -62,7 +62,7 @@ const SIZE_FORMULAS: Readonly<Partial<Record<SizeId, string>>> = { plane: 'step-
 const LAID_OUT = 12.7
 
 /** What must be left is rounded up, what there is down; depths of cuts stay as computed. */
-function asCut(id: SizeId, mm: number | undefined): number | undefined {
+export function asCut(id: SizeId, mm: number | undefined): number | undefined {
   if (mm === undefined) return undefined
   if (id === 'plane') return Math.ceil(mm / LAID_OUT) * LAID_OUT
   if (id === 'contact') return Math.floor(mm / LAID_OUT) * LAID_OUT

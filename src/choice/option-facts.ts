@@ -7,7 +7,7 @@ import type { Section } from '../frame/values'
 import { type Bill, bill, type PriceParts, priceParts } from '../shop/price'
 import { transverseDiffusion } from '../wood/diffusivity'
 import type { Band } from '../wood/joints'
-import { checkOpening, faceShares, logDiameterNeeded } from '../wood/section'
+import { checkOpening, faceShares, type Heart, logDiameterNeeded } from '../wood/section'
 import { changeBetween, dimensionChange } from '../wood/shrinkage'
 import { swingShare } from '../wood/swing'
 import { type GrainProfile, type Twist, twistOf } from '../wood/twist'
@@ -15,6 +15,7 @@ import { densityAt } from '../wood/weight'
 import { delivery, freeOfHeartOf, onRequestOf } from './delivery'
 import { type Facts, limit } from './facts'
 import { type Available, availableOf, type Frame } from './frame-for'
+import { grossVolume, heaviestOf, longestOf, type Stick, sticksOf, volumeOfOne } from './sticks'
 import type { Option } from './types'
 
 export interface OptionFacts {
@@ -69,6 +70,9 @@ export interface OptionFacts {
   readonly twist: Twist
   /** Upper bound of the check openings on a face once in service, from green, mm; 0 free of heart. */
   readonly checkOpening: number
+  /** Every stick of the job; its volume and price follow from them. */
+  readonly sticks: readonly Stick[]
+  /** Of the heaviest stick. */
   readonly stickVolume: number
   readonly stickMass: number
   readonly volume: number
@@ -95,6 +99,12 @@ export const mix = (radial: Band, tangential: Band, share: number): Band => ({
   low: radial.low + share * (tangential.low - radial.low),
   high: radial.high + share * (tangential.high - radial.high)
 })
+
+/** Shares of the tangential strain across breadth and depth. A square may be turned either way: its depth is the side that moves more. */
+export function sharesOf(heart: Heart, [b, d]: Section): OptionFacts['shares'] {
+  const seated = faceShares(heart, b, d)
+  return b === d && seated.breadth > seated.depth ? { breadth: seated.depth, depth: seated.breadth } : seated
+}
 
 /** Limit that holds the usual slope of grain at the pith, by the level of the wood's twist. */
 export const GRAIN_ANGLES = ['grain-angle-0', 'grain-angle-1', 'grain-angle-2'] as const
@@ -137,9 +147,7 @@ export function optionFacts(
     high: toCome(total, driest, asIf.high)
   })
   const across = { radial: bandOf(wood.radial, radial), tangential: bandOf(wood.tangential, tangential) }
-  const seated = faceShares(option.heart, b, d)
-  // A square may be turned either way: its depth is taken as the side that moves more.
-  const shares = b === d && seated.breadth > seated.depth ? { breadth: seated.depth, depth: seated.breadth } : seated
+  const shares = sharesOf(option.heart, section)
   // Which way a post is turned is not known: the way that moves more is the one to plan for.
   const square = faceShares(option.heart, b, b)
   const postShare = Math.max(square.breadth, square.depth)
@@ -158,17 +166,17 @@ export function optionFacts(
   const yearly = change(Math.max(...facts.service.months), Math.min(...facts.service.months))
   const follows = swingShare(b, b, diffusivity)
   const swollen = Math.max(0, -change(asIf.value, mean))
-  const { pieces, length } = timbersOf(facts, frame)
-  const waste = 1 + sheet.wastePercent / 100
-  const stickVolume = (b * d * facts.stick) / 1e9
-  const volume = (pieces.reduce((sum, v) => sum + v, 0) * facts.count * waste) / 1e9
+  const sticks = sticksOf(facts, frame, reference)
+  const stickVolume = volumeOfOne(heaviestOf(sticks))
+  const volume = grossVolume(sticks, sheet.wastePercent)
   const freeOfHeart = freeOfHeartOf(sheet, wood)
   // A price that the shop states for this wood is what it asks, rare or not.
   const stated = sheet.woods.find((w) => w.species === wood.id)?.freeOfHeartAddPercent !== undefined
   const price = priceParts(sheet, option.species, {
     freeTimes: option.heart === 'boxed' ? 0 : stated || freeOfHeart === 'usual' ? 1 : limit(reference, 'rare-free-add'),
     seasoning: option.seasoning,
-    length,
+    // An addition for long sticks is charged on all, as if all were cut from long logs.
+    length: Math.max(facts.stick, longestOf(sticks)),
     depth: d
   })
   const cost = bill(sheet, volume, price.total)
@@ -215,6 +223,7 @@ export function optionFacts(
     dryRadial,
     dryTangential,
     checkOpening: option.heart === 'boxed' ? checkOpening(d / 2, dryRadial, dryTangential) : 0,
+    sticks,
     stickVolume,
     stickMass: densityAt(wood.gravityGreen, delivered) * stickVolume,
     volume,
@@ -226,15 +235,4 @@ export function optionFacts(
     onRequest: onRequestOf(sheet, wood, option.heart),
     freeOfHeart
   }
-}
-
-/** Volumes of the timbers of one frame line, mm3, and the longest of them, mm. */
-function timbersOf(facts: Facts, frame: Frame): { readonly pieces: readonly number[]; readonly length: number } {
-  const area = frame.section[0] * frame.section[1]
-  if (frame.members.length === 0) return { pieces: [area * facts.stick], length: facts.stick }
-  const pieces = frame.members.map((m) => {
-    const s = m.sized.section
-    return (s ? s[0] * s[1] : area) * Math.max(m.length, m.id === 'beam' || m.id === 'tie' ? facts.stick : 0) * m.pieces
-  })
-  return { pieces, length: Math.max(facts.stick, ...frame.members.map((m) => m.length)) }
 }

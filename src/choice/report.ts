@@ -21,24 +21,13 @@ import {
   weightFigure
 } from './figures'
 import type { Judged } from './judge'
+import { MEMBER_NAMES } from './member-names'
 import type { Context } from './rule'
 import { CHECK_NAMES } from './rules/strength'
 import { capital, computed, quantity, sentence } from './say'
 import type { CheckReport, MemberReport, Option, OptionReport, Reason } from './types'
 
 export const HEART_SAYS = { boxed: 'boxed heart', free: 'free of heart centre' } as const
-const MEMBER_NAMES = {
-  rafter: 'Rafter',
-  'upper-rafter': 'Upper rafter',
-  tie: 'Tie beam',
-  'king-post': 'King post',
-  'queen-post': 'Queen post',
-  strut: 'Strut',
-  'straining-beam': 'Straining beam',
-  beam: 'Beam',
-  post: 'Post'
-} as const
-
 /** "kiln-dried to about {moisture}", "green" */
 export function seasoningWords(option: Option, short: string): string {
   return option.seasoning === 'green' ? 'green' : `${short} to about {moisture}`

@@ -2,6 +2,7 @@
 import type { Quantity, Sentence } from '../data/quantity'
 import type { Details } from '../wood/decay'
 import type { ClockReport, Seasoning } from './clock-types'
+import type { ShopDetailReport } from './detail-types'
 import type { Drawn } from './drawn'
 import type { JoineryLine } from './joinery-says'
 import type { Schedule } from './schedule-types'
@@ -351,6 +352,8 @@ export interface Brief {
   readonly cost: CostReport
   readonly cautions: readonly Sentence[]
   readonly ask: { readonly framer: readonly Sentence[]; readonly engineer: readonly Sentence[] }
+  /** For the shop: cut list, movement, joints, drying plan, and what is known of the client. */
+  readonly detail: ShopDetailReport
 }
 
 // --- questions ---

@@ -29,7 +29,7 @@ export function cautionsOf(lead: OptionReport | null, judged: Judged | null, c: 
     says.push(sentence(caution.says, undefined, caution.origin.sources, caution.origin.mark))
   if (judged && judged.facts.stickMass > limit(c.reference, 'heavy-stick')) {
     says.push(
-      sentence('The longest stick weighs about {weight}: it wants a crane or a well-planned lift.', {
+      sentence('The heaviest stick weighs about {weight}: it wants a crane or a well-planned lift.', {
         weight: lead?.figures.stickWeight ?? badWeight()
       })
     )

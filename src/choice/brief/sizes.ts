@@ -1,6 +1,6 @@
 /** The section "How big": what was sized, for which loads, and what is not in it. */
 import type { Quantity } from '../../data/quantity'
-import type { MemberId } from '../../frame/job'
+import { LIFTS } from '../cut-list'
 import type { Drawn, DrawnPart } from '../drawn'
 import { type LoadedBy, limit } from '../facts'
 import { weightFigure } from '../figures'
@@ -8,6 +8,7 @@ import { joineryOf } from '../joinery'
 import { joineryLine } from '../joinery-says'
 import type { Judged } from '../judge'
 import { liftLimit, liftOf } from '../ladder-job'
+import { MEMBER_NAMES } from '../member-names'
 import type { Context } from '../rule'
 import { ANSWERED, computed, PRACTICE, quantity, sentence } from '../say'
 import type { Brief } from '../types'
@@ -24,12 +25,6 @@ const TRUSSES = {
   king: 'king-post trusses',
   'king-struts': 'king-post trusses with struts',
   queen: 'queen-post trusses'
-} as const
-
-const LIFTS = {
-  two: 'two people carry that (up to {two})',
-  hoist: 'that wants more hands or a hoist (two people carry up to {two})',
-  crane: 'that wants a crane or a well-planned lift (from {crane})'
 } as const
 
 /** The variable loads as quantities, in words. */
@@ -126,12 +121,10 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
     const lifted = liftOf(lead.facts.stickMass, reference)
     says.push(
       sentence(
-        `Its longest stick weighs about {weight} as delivered: ${LIFTS[lifted]}.`,
+        `Its heaviest stick weighs about {weight} as delivered: ${LIFTS[lifted]}.`,
         {
           weight: weightFigure(lead.facts, facts, reference),
-          ...(lifted === 'crane'
-            ? { crane: liftLimit(reference, 'heavy-stick') }
-            : { two: liftLimit(reference, 'two-carry') })
+          most: liftLimit(reference, lifted === 'crane' ? 'heavy-stick' : 'two-carry')
         },
         [PRACTICE],
         'practice'
@@ -152,25 +145,15 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
 /** Where posts are not asked for, a frame is drawn this high above the ground, mm. */
 const DRAWN_HIGH = 2700
 
-const DRAWN_NAMES: Readonly<Partial<Record<MemberId, string>>> = {
-  rafter: 'Rafter',
-  'upper-rafter': 'Upper rafter',
-  tie: 'Tie',
-  'king-post': 'King post',
-  'queen-post': 'Queen post',
-  strut: 'Strut',
-  'straining-beam': 'Straining beam',
-  beam: 'Beam'
-}
-
 /** The leading option's frame to scale, with the forces along its timbers. */
 function drawnFrame({ facts: o }: Judged, { facts, reference }: Context): Drawn | null {
   const force = (n: number | null): Quantity | null =>
     n ? quantity('force', n, computed(reference, 'tie-pull')) : null
   const parts = o.frame.members.flatMap(({ id, sized: { section }, force: along, pulled }): DrawnPart[] => {
-    const name = DRAWN_NAMES[id]
-    if (!section || !name) return []
-    return [{ id, name, section, push: pulled ? null : force(along), pull: pulled ? force(along) : null }]
+    if (!section || id === 'post') return []
+    return [
+      { id, name: MEMBER_NAMES[id], section, push: pulled ? null : force(along), pull: pulled ? force(along) : null }
+    ]
   })
   if (parts.length === 0) return null
   return {

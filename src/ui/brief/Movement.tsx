@@ -18,7 +18,7 @@ const COLUMNS = [
 ] as const
 
 /** What each joint does once dry, with the housing that hides it. */
-function Joints({ of }: { readonly of: readonly JointLine[] }) {
+export function Joints({ of }: { readonly of: readonly JointLine[] }) {
   return (
     <table class="data data--stack">
       <caption>Joints</caption>

@@ -1,123 +1,75 @@
-/** For the framer: every check of every member, option by option, with demand, capacity and ratio. */
+/**
+ * For the framer: cut list, movement, joints, drying plan, the client, and the checks of every wood that leads. Closed until
+ * it is switched on; the device remembers that. On paper only where it is open.
+ */
+import type { Brief } from '../../choice/types'
+import { encodeLink } from '../../shop/link'
+import { $shopDetail } from '../../stores/shop-detail'
+import { useSaved } from '../../stores/use-saved'
+import { useShelf } from '../say/shelf'
+import { href } from '../site/href'
+import { Asked } from './shop/Asked'
+import { Client } from './shop/Client'
+import { PlanTable } from './shop/PlanTable'
+import { Timber, Wood } from './shop/Wood'
 
-import type { Brief, MemberReport, OptionReport } from '../../choice/types'
-import { asList } from '../say/as-list'
-import { Q } from '../say/Q'
-import { Say } from '../say/Say'
-import { Cell } from './Cell'
-import { Figures } from './Figures'
-import { FIGURE_NAMES, howOf } from './names'
-import { Section } from './Section'
+/** Of a page without script, which carries every source note: the leading wood, its figures without what went into them. */
+const MOST_STILL = 1
+const withoutInputs = <T,>(value: T): T =>
+  JSON.parse(JSON.stringify(value, (key, held: unknown) => (key === 'inputs' ? undefined : held))) as T
 
-function Member({ member }: { readonly member: MemberReport }) {
+function Inside({ brief, still }: { readonly brief: Brief; readonly still: boolean }) {
+  const { woods, client, asked } = still ? withoutInputs(brief.detail) : brief.detail
+  const placeholder = brief.shop.placeholder
+  const shown = woods.flatMap((detail) => {
+    const report = brief.woods.find((line) => line.report.option.id === detail.option)?.report
+    return report ? [{ report, detail }] : []
+  })
+  const [first] = shown
   return (
-    <div class="stack member">
-      <h3>
-        {member.name}
-        {member.section && (
-          <>
-            , <Q q={member.section} />
-          </>
-        )}
-      </h3>
-      <p>
-        <Say s={member.says} />
-      </p>
-      {member.checks.length > 0 && (
-        <table class="data data--stack">
-          <thead>
-            <tr>
-              <th scope="col">Check</th>
-              <th scope="col" class="num">
-                Demand
-              </th>
-              <th scope="col" class="num">
-                Capacity
-              </th>
-              <th scope="col" class="num">
-                Ratio
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {member.checks.map((check) => (
-              <tr key={check.id} class={check.id === member.governing ? 'lead' : ''}>
-                <th scope="row">
-                  {check.name}
-                  {check.id === member.governing && <span class="soft"> governs</span>}
-                </th>
-                <Cell label="Demand" num>
-                  <Q q={check.demand} />
-                </Cell>
-                <Cell label="Capacity" num>
-                  <Q q={check.capacity} />
-                </Cell>
-                <Cell label="Ratio" num>
-                  <Q q={check.ratio} />
-                  {!check.passes && <b> fails</b>}
-                </Cell>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+    <div class="stack shop-inside">
+      {first && (
+        <>
+          {brief.lead === null && <p>Nothing passes; this is what came nearest.</p>}
+          <Timber {...first} joints={still ? [] : brief.movement.joints} placeholder={placeholder} />
+        </>
       )}
+      <h3>Drying plan</h3>
+      <PlanTable brief={brief} still={still} />
+      <h3>About this client</h3>
+      <Client of={client} />
+      <h3>Twenty questions, answered</h3>
+      <Asked of={asked} />
+      {!still && (
+        <p class="no-print">
+          <a href={`${href('/compare/')}#b=${encodeLink(brief.answers)}`}>Set this brief beside another</a>
+        </p>
+      )}
+      <div class="stack shop-woods">
+        <h3>Wood by wood, with every check</h3>
+        <p>Open a wood for its checks, with demand, capacity and ratio. A ratio of 1 is used up.</p>
+        {shown.slice(0, still ? MOST_STILL : undefined).map(({ report, detail }, i) => (
+          <Wood key={report.option.id} report={report} detail={i === 0 ? null : detail} placeholder={placeholder} />
+        ))}
+      </div>
     </div>
   )
 }
 
-function Detail({ report }: { readonly report: OptionReport }) {
-  const { figures } = report
-  return (
-    <details class="detail">
-      <summary>
-        {report.wood}, {howOf(report)}
-        {report.rank !== null && <span class="soft"> · {report.rank === 1 ? 'leads' : `no. ${report.rank}`}</span>}
-      </summary>
-      <div class="stack">
-        <Figures
-          of={(Object.keys(FIGURE_NAMES) as (keyof typeof figures)[]).map(
-            (key) => [FIGURE_NAMES[key], figures[key]] as const
-          )}
-        />
-        {report.members.map((member) => (
-          <Member key={member.id} member={member} />
-        ))}
-        {report.reasons.length > 0 && (
-          <ul class="list plain" {...asList}>
-            {report.reasons.map((reason) => (
-              <li key={reason.rule}>
-                <b>{({ out: 'Out', caution: 'Caution', favour: 'For it' } as const)[reason.effect]}.</b>{' '}
-                <Say s={reason.says} />
-              </li>
-            ))}
-          </ul>
-        )}
-      </div>
-    </details>
-  )
-}
-
-/** The leading options; the others are one edit of an answer away. */
-const MOST = 5
-
 export function ShopDetail({ brief }: { readonly brief: Brief }) {
-  const reports = brief.woods.map((line) => line.report)
-  const first = [brief.lead, brief.runnerUp].filter((report) => report !== null)
-  const shown = [...first, ...reports.filter((report) => !first.some((f) => f.option.id === report.option.id))].slice(
-    0,
-    MOST
-  )
+  const still = useShelf() !== null
+  const on = useSaved($shopDetail)
   return (
-    <Section
-      id="shop"
-      title="Shop detail"
-      margin={
-        <p>For the framer: open a wood for its checks, with demand, capacity and ratio. A ratio of 1 is used up.</p>
-      }
-    >
-      {shown.map((report) => (
-        <Detail key={report.option.id} report={report} />
-      ))}
-    </Section>
+    <section class="sheet" id="shop" aria-labelledby="shop-title">
+      <div class="stack bleed">
+        <h2 id="shop-title">For the framer</h2>
+        <details class="detail shop-switch" open={on} onToggle={(event) => $shopDetail.set(event.currentTarget.open)}>
+          <summary>
+            Show shop detail <span class="soft">· cut list, movement, joints, drying plan, the client</span>
+          </summary>
+          {(still || on) && <Inside brief={brief} still={still} />}
+        </details>
+      </div>
+    </section>
   )
 }

@@ -13,7 +13,7 @@ export const FIGURE_NAMES: Readonly<Record<keyof OptionReport['figures'], string
   shoulderGap: 'Gap at a shoulder',
   checkOpening: 'Checks open, at most',
   logDiameter: 'Log needed, small end',
-  stickWeight: 'Weight of the longest stick',
+  stickWeight: 'Weight of the heaviest stick',
   durabilityClass: 'Durability class, 1 best to 5',
   readyWeeks: 'Ready to raise in',
   pricePerVolume: 'Timber price',

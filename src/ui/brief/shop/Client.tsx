@@ -1,0 +1,62 @@
+/** About the client: what matters most to them, what they were unsure of, what binds them. */
+import type { ClientDetail } from '../../../choice/detail-types'
+import { Q } from '../../say/Q'
+import { Say } from '../../say/Say'
+import { Cell } from '../Cell'
+import { List } from '../Sentences'
+
+export function Client({ of }: { readonly of: ClientDetail }) {
+  return (
+    <>
+      <div class="two">
+        <List of={of.says} />
+        <table class="data">
+          <caption>
+            {of.ordered ? 'What matters, in their order' : 'What matters: not put in order, so all alike'}
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">Point</th>
+              <th scope="col" class="num">
+                Weighs
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {of.matters.map((line) => (
+              <tr key={line.criterion}>
+                <th scope="row">{line.name}</th>
+                <td class="num">
+                  <Q q={line.weight} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {of.unsure.length > 0 && (
+        <table class="data data--stack shop-unsure">
+          <caption>What they were unsure of</caption>
+          <thead>
+            <tr>
+              <th scope="col">Question</th>
+              <th scope="col">Taken instead</th>
+              <th scope="col">What it could change</th>
+            </tr>
+          </thead>
+          <tbody>
+            {of.unsure.map((line) => (
+              <tr key={line.label}>
+                <th scope="row">{line.label}</th>
+                <Cell label="Taken instead">
+                  <Say s={line.assumed} bare />
+                </Cell>
+                <Cell label="Could change">{line.says === null ? 'Not varied.' : <Say s={line.says} />}</Cell>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,100 @@
+/** Two briefs on their way in, and what they come to side by side. What was typed stays as it was typed. */
+import { useEffect, useRef, useState } from 'preact/hooks'
+import type { Answers } from '../../choice/types'
+import { $answers } from '../../stores/answers'
+import { useSaved } from '../../stores/use-saved'
+import { type Engine, loadEngine } from '../engine'
+import { href } from '../site/href'
+import type { Side } from './pair'
+import type { Brought, Read } from './read'
+
+export interface Slot {
+  readonly text: string
+  readonly problem: string | null
+  /** What a file held; typing puts it away. */
+  readonly brought: Brought | null
+  readonly left: readonly string[]
+}
+export type Outcome =
+  | { readonly state: 'none' | 'working' | 'failed' }
+  | { readonly state: 'done'; readonly draw: typeof import('./draw'); readonly sides: readonly [Side, Side] }
+
+const EMPTY: Slot = { text: '', problem: null, brought: null, left: [] }
+const LARGEST_FILE = 12_000_000
+
+const linkTo = async (answers: Answers): Promise<string> =>
+  `${href('/brief/')}#b=${(await reader()).encodeLink(answers)}`
+const whole = (link: string): string => new URL(link, location.href).href
+
+/** The reader comes when it is first needed: it is larger than the page. */
+const reader = () => import('./read')
+const readText = async (text: string): Promise<Read> => (await reader()).readBrought(text)
+
+export function useCompare() {
+  const [slots, set] = useState<readonly [Slot, Slot]>([EMPTY, EMPTY])
+  const [outcome, show] = useState<Outcome>({ state: 'none' })
+  const own = useSaved($answers)
+  const put = (at: 0 | 1, change: Partial<Slot>) =>
+    set(([a, b]) => (at === 0 ? [{ ...a, ...change }, b] : [a, { ...b, ...change }]))
+
+  const type = (at: 0 | 1, text: string) => put(at, { text, problem: null, brought: null, left: [] })
+  const open = async (at: 0 | 1, file: File) => {
+    if (file.size > LARGEST_FILE)
+      return put(at, { problem: 'This file is far larger than any brief; it was not opened.' })
+    try {
+      const read = await readText(await file.text())
+      if ('says' in read) return put(at, { problem: `${file.name.slice(0, 60)}: ${read.says}` })
+      put(at, { text: whole(await linkTo(read.answers)), problem: null, brought: read, left: read.left })
+    } catch {
+      put(at, { problem: 'This file could not be read.' })
+    }
+  }
+  const takeOwn = (at: 0 | 1) =>
+    linkTo(own).then(
+      (link) => type(at, whole(link)),
+      () => put(at, { problem: 'The answers on this device could not be fetched; try again.' })
+    )
+
+  /** Both briefs' answers, or null where one of them is refused: then that is said beside it. */
+  const readBoth = async (): Promise<readonly [Brought, Brought] | null> => {
+    const [a, b] = await Promise.all([slots[0], slots[1]].map((slot) => slot.brought ?? readText(slot.text)))
+    if (!a || !b) return null
+    for (const [at, read] of [
+      [0, a],
+      [1, b]
+    ] as const)
+      put(at, 'says' in read ? { problem: read.says, left: [] } : { problem: null, left: read.left })
+    if (!('says' in a) && !('says' in b)) return [a, b]
+    document.getElementById('says' in a ? 'first-brief' : 'second-brief')?.focus()
+    return null
+  }
+
+  const turn = useRef(0)
+  const compare = async () => {
+    const mine = ++turn.current
+    // What was drawn last stays until there is something else to draw.
+    const latest = (next: Outcome) => mine === turn.current && show(next)
+    try {
+      const both = await readBoth()
+      if (both === null) return
+      const [a, b] = both
+      latest({ state: 'working' })
+      const [draw, first, second] = await Promise.all([import('./draw'), loadEngine(a.sheet), loadEngine(b.sheet)])
+      const sideOf = async (brought: Brought, engine: Engine): Promise<Side> => ({
+        brief: engine.makeBrief(brought.answers),
+        link: await linkTo(brought.answers),
+        library: engine.library
+      })
+      latest({ state: 'done', draw, sides: [await sideOf(a, first), await sideOf(b, second)] })
+      requestAnimationFrame(() => document.getElementById('compared')?.focus())
+    } catch {
+      latest({ state: 'failed' })
+    }
+  }
+
+  // A brief's own page leads here with its code.
+  useEffect(() => {
+    if (/^#[ab]=/.test(location.hash)) type(0, whole(`${href('/brief/')}${location.hash.replace(/^#a=/, '#b=')}`))
+  }, [])
+  return { slots, outcome, type, open, compare, takeOwn: Object.keys(own).length > 0 ? takeOwn : null }
+}
