@@ -9,12 +9,23 @@ import type { Piece } from '../frame/seat'
 import { trussJoints } from '../frame/truss-joinery'
 import type { Section } from '../frame/values'
 import { limit } from './facts'
-import { frameJob, valuesOf } from './frame-for'
+import { frameJob, gradeOf, valuesOf } from './frame-for'
 import type { OptionFacts } from './option-facts'
 import type { Context } from './rule'
 
+/** Sections in place of those that were sized. */
+export type Instead = Readonly<Partial<Record<MemberId, Section>>>
+
+/** A section of the option's wood with its strength. */
+function pieceAt(section: Section, wood: Wood, { reference, sheet }: Context): Piece | null {
+  const values = valuesOf(wood, gradeOf(sheet, wood), reference)(section)
+  return values ? { section, values } : null
+}
+
 /** The member of the frame as a piece with its strength; null where it was not sized. */
-function pieceOf(o: OptionFacts, id: MemberId): Piece | null {
+function pieceOf(o: OptionFacts, id: MemberId, instead: Instead, c: Context): Piece | null {
+  const other = instead[id]
+  if (other) return pieceAt(other, o.wood, c)
   const sized = o.frame.members.find((m) => m.id === id)?.sized
   return sized?.section && sized.values ? { section: sized.section, values: sized.values } : null
 }
@@ -27,29 +38,22 @@ export const jointSetting = (reference: Reference, wet: boolean): JointSetting =
   wet
 })
 
-/** A square of the wood, as broad as what it meets. */
-function square(side: number, wood: Wood, { reference, sheet }: Context): Piece | null {
-  const section: Section = [side, side]
-  const values = valuesOf(wood, sheet.grade, reference)(section)
-  return values ? { section, values } : null
-}
-
 /**
  * Joints of the main frame under every load case; nothing where it carries nothing, or has no strength or no section.
  * A truss: heel, its posts' feet, a plain king post's head, and the tie on its post. A beam: on its post, and housed into one.
- * Source: nds, tfec-1 (recalled); see `frame/joinery.ts`.
+ * Source: nds, tfec-1 (recalled); see `frame/joinery.ts`. @param instead other sections than those that were sized
  */
-export function joineryOf(o: OptionFacts, c: Context): readonly Joint[] {
+export function joineryOf(o: OptionFacts, c: Context, instead: Instead = {}): readonly Joint[] {
   const { facts, reference } = c
   if (!facts.loaded || !o.frame.passes) return []
   const unseasoned = o.option.seasoning === 'green' || o.option.seasoning === 'air'
   const job = frameJob(facts, reference, o.wood, unseasoned)
   const { dead, variable } = mainLineLoads(job)
   const wood = jointWood(o.wood, reference.design)
-  const post = pieceOf(o, 'post')
+  const post = pieceOf(o, 'post', instead, c)
   if (facts.carries !== 'truss') {
-    const beam = pieceOf(o, 'beam')
-    const stands = post ?? (beam && square(beam.section[0], o.wood, c))
+    const beam = pieceOf(o, 'beam', instead, c)
+    const stands = post ?? (beam && pieceAt([beam.section[0], beam.section[0]], o.wood, c))
     if (!beam || !stands) return []
     const cases = loadCases(dead + ownWeight(beam.section, job.density), variable).map(({ load, duration }) => ({
       load: (load * facts.span) / 2,
@@ -65,7 +69,7 @@ export function joineryOf(o: OptionFacts, c: Context): readonly Joint[] {
   return trussJoints(
     reference.joints,
     trussTimbers(job, facts.size !== null),
-    (id) => pieceOf(o, id),
+    (id) => pieceOf(o, id, instead, c),
     { eave: job.eave, post },
     wood,
     jointSetting(reference, facts.wet)

@@ -1,16 +1,18 @@
 /** The section "How big": what was sized, for which loads, and what is not in it. */
-import type { Quantity } from '../../data/quantity'
+import type { Quantity, Sentence } from '../../data/quantity'
+import type { MemberId } from '../../frame/job'
 import { LIFTS } from '../cut-list'
 import type { Drawn, DrawnPart } from '../drawn'
 import { type LoadedBy, limit } from '../facts'
 import { weightFigure } from '../figures'
 import { joineryOf } from '../joinery'
+import { joineryNeeds } from '../joinery-needs'
 import { joineryLine } from '../joinery-says'
 import type { Judged } from '../judge'
 import { liftLimit, liftOf } from '../ladder-job'
 import { MEMBER_NAMES } from '../member-names'
 import type { Context } from '../rule'
-import { ANSWERED, computed, PRACTICE, quantity, sentence } from '../say'
+import { ANSWERED, computed, listed, PRACTICE, quantity, sentence } from '../say'
 import type { Brief } from '../types'
 
 const LOADED_BY: Readonly<Record<LoadedBy, string>> = {
@@ -43,6 +45,25 @@ function loadWords(c: Context): { readonly text: string; readonly values: Record
     return `{${by}} of ${LOADED_BY[by]}`
   })
   return { text: words.join(' or '), values }
+}
+
+const JOINT_SOURCES = [{ key: 'nds' }, { key: 'tfec-1' }]
+
+/** Whether the joints work in timber, and where not, which sections of the shop would make them. */
+function jointsSay({ facts: o }: Judged, steel: boolean, c: Context): Sentence {
+  const say = (text: string, values?: Record<string, Quantity>) => sentence(text, values, JOINT_SOURCES, 'memory')
+  if (!steel) return say('The joints below work in timber at these sizes, as a first look.')
+  const needs = joineryNeeds(o, c)
+  const other = 'another form of frame, closer bents or steel must be thought of'
+  if (needs === null)
+    return say(`Not every joint below works in timber, and no section of this shop would make them: ${other}.`)
+  const wanted = Object.entries(needs)
+  if (wanted.length === 0) return say(`Not every joint below works in timber at these sizes: larger timbers, ${other}.`)
+  const origin = computed(c.reference, 'section')
+  return say(
+    `Not every joint below works in timber at these sizes. As a first look ${listed(wanted.map(([id]) => `a ${MEMBER_NAMES[id as MemberId].toLowerCase()} of {${id.replace('-', '')}}`))} would make them; or think of steel.`,
+    Object.fromEntries(wanted.map(([id, section]) => [id.replace('-', ''), quantity('section', section, origin)]))
+  )
 }
 
 /** What was sized and how; for looks, that nothing is demanded. */
@@ -105,18 +126,14 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
   }
   const joints = lead ? joineryOf(lead.facts, c) : []
   const joinery = joints.map((joint) => joineryLine(joint, reference))
-  if (joinery.length > 0) {
+  if (lead && joinery.length > 0)
     says.push(
-      sentence(
-        joinery.some((line) => line.steel)
-          ? 'Not every joint below works in timber at these sizes: larger timbers, another form, or steel must be thought of.'
-          : 'The joints below work in timber at these sizes, as a first look.',
-        undefined,
-        [{ key: 'nds' }, { key: 'tfec-1' }],
-        'memory'
+      jointsSay(
+        lead,
+        joinery.some((line) => line.steel),
+        c
       )
     )
-  }
   if (lead) {
     const lifted = liftOf(lead.facts.stickMass, reference)
     says.push(
