@@ -55,7 +55,7 @@ describe('what is traded for what', () => {
     const page = await openPage(LINK, { width: 360 })
     await page.getByLabel('Across').waitFor()
     await page.getByLabel('Upwards').selectOption('stickWeight')
-    await page.locator('#trade th', { hasText: 'Weight of the longest stick' }).waitFor()
+    await page.locator('#trade th', { hasText: 'Weight of the heaviest stick' }).waitFor()
     // A figure is not set against itself: the other axis gives way.
     await page.getByLabel('Across').selectOption('stickWeight')
     await page.waitForFunction(() => {

@@ -33,7 +33,8 @@ const TYPED: Readonly<Record<string, string>> = {
   snow: '40',
   postHeight: "10'",
   stick: '24',
-  depthLimit: '14'
+  depthLimit: '14',
+  budgetSum: '90,000'
 }
 
 /** Answers the question on the page by keyboard alone and goes on with Enter. */
