@@ -31,8 +31,9 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   choice: ['data', 'wood', 'frame', 'shop'],
   stores: ['data', 'choice', 'shop'],
   ui: ['data', 'wood', 'frame', 'choice', 'shop', 'stores', 'styles'],
+  'woods-pages': ['data', 'wood', 'frame', 'choice', 'shop', 'ui'],
   layouts: ['ui', 'styles', 'data'],
-  pages: ['data', 'wood', 'frame', 'choice', 'shop', 'stores', 'ui', 'layouts', 'styles']
+  pages: ['data', 'wood', 'frame', 'choice', 'shop', 'stores', 'ui', 'woods-pages', 'layouts', 'styles']
 }
 const ENGINE = ['wood', 'frame', 'choice']
 

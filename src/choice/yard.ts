@@ -17,7 +17,7 @@ export const outdoorAir = ({ place, service }: Facts): YearlyAir => ({
 
 const MONTH = 365.25 / 12
 /** Day of the year on which the timbers are felled and stacked: the middle of the month. */
-export const felledDay = ({ felledMonth }: Facts): number => (felledMonth - 0.5) * MONTH
+export const felledDay = ({ felledMonth }: Pick<Facts, 'felledMonth'>): number => (felledMonth - 0.5) * MONTH
 
 /**
  * Courses already run: the same wood, section, place and month dry the same whatever else is asked. Kept beside the reference

@@ -7,7 +7,7 @@ import { buildReference } from '../../src/data/reference'
 import { shopSheetSchema } from '../../src/data/shop-schema'
 import { reference, sheet } from '../reference'
 
-const code = ['wood', 'frame', 'choice', 'shop', 'data']
+const code = ['wood', 'frame', 'choice', 'shop', 'data', 'woods-pages']
   .flatMap((room) =>
     readdirSync(`src/${room}`, { recursive: true, encoding: 'utf8' })
       .filter((f) => f.endsWith('.ts'))

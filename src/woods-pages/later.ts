@@ -1,0 +1,3 @@
+import { wakeLater } from '../ui/bench/later'
+
+wakeLater('woods-compare', () => import('./wake'))
