@@ -13,7 +13,7 @@ const TIE_JOINTS: ReadonlySet<Joint['id']> = new Set(['heel', 'post-top'])
  * Sections of the shop at which every joint of the truss works in timber, those that differ from the sized ones only; null
  * where none of the shop's do. A stouter tie is looked for first, then a stouter post in its middle. Of no use where the size
  * is settled, the job no truss, or the joints work already: then nothing differs.
- * Source: as the joints themselves: nds, tfec-1 (recalled).
+ * Source: nds, tfec-1 (recalled), as the joints themselves.
  */
 export function joineryNeeds(o: OptionFacts, c: Context): Instead | null {
   const { facts, sheet } = c
