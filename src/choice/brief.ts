@@ -133,7 +133,7 @@ export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, referen
     ),
     cautions: cautionsOf(lead, leader, c),
     ask: askOf(lead, c),
-    detail: shopDetail(judging, best, clock, job, sure)
+    detail: shopDetail(judging, best, shownReport, clock, job, sure)
   }
 }
 

@@ -101,10 +101,11 @@ function saysOf(job: LadderJob, lines: readonly LadderLine[]): Sentence[] {
   return says
 }
 
-/** Which sections were tried. */
-function seriesSays({ series }: LadderJob): Sentence {
+/** Which sections were tried. The shop's name goes in as text, braces and all. */
+function seriesSays({ series }: LadderJob, sheet: ShopSheetContent): Sentence {
+  const shop = sheet.placeholder ? 'the sample shop' : sheet.name
   const { mark, sources } = originOf(series)
-  return sentence(`Tried: ${series.about}.`, undefined, sources, mark)
+  return sentence(`Tried: ${series.about.replace('{shop}', () => shop)}.`, undefined, sources, mark)
 }
 
 function cautionsOf(job: LadderJob, left: Parameters<typeof leftOutSays>[0], looked: boolean): Sentence[] {
@@ -138,7 +139,7 @@ export function ladderOf(job: LadderJob, reference: Reference, sheet: ShopSheetC
     asked: job.asked,
     loads: loadsSays(job, reference),
     lines: sorted,
-    says: [...saysOf(job, sorted), seriesSays(job)],
+    says: [...saysOf(job, sorted), seriesSays(job, sheet)],
     chosen: detail,
     cautions: cautionsOf(job, left, detail.joints.length > 0)
   }

@@ -66,7 +66,7 @@ function sizesOf(brief: Brief): Sentence | null {
 
 function firmness(brief: Brief): Sentence | null {
   const share = brief.sure.weights?.says.values?.['share']
-  return share ? sentence('First under {share} of weights', { share }) : null
+  return share ? sentence('First under {share} of all ways to weigh the points', { share }) : null
 }
 
 /** Order, kept by name, of figures that are set beside each other. */
@@ -114,7 +114,14 @@ function outcomeRows(a: Brief, b: Brief): TwoRow[] {
       words((x) => x.runnerUp?.wood ?? null)
     ),
     both('sizes', 'Sizes', sizesOf),
-    ...FIGURES.map(([id, label]) => both(id, label, (x) => alone(x.lead?.figures[id]))),
+    ...FIGURES.map(([id, label]) =>
+      both(id, label, (x) =>
+        // Free of heart centre: no check to the pith.
+        x.lead && id === 'checkOpening' && x.lead.figures[id] === null
+          ? sentence('surface only')
+          : alone(x.lead?.figures[id])
+      )
+    ),
     both('firm', 'How firm', firmness),
     both(
       'open',

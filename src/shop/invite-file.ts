@@ -32,11 +32,14 @@ export function readBriefFile(text: string, known: Known = {}): FileIn {
       says: 'This file is no brief: it is not JSON. Choose the file that was downloaded from a brief.'
     }
   }
-  const { answers: raw, sheet: rawSheet } = (typeof file === 'object' && file !== null ? file : {}) as Record<
-    string,
-    unknown
-  >
+  const {
+    version,
+    answers: raw,
+    sheet: rawSheet
+  } = (typeof file === 'object' && file !== null ? file : {}) as Record<string, unknown>
   if (typeof raw !== 'object' || raw === null) return { ok: false, says: 'This file is no brief: it holds no answers.' }
+  if (version !== undefined && version !== 1)
+    return { ok: false, says: 'This file was made by a version of Bentwise that this page does not know.' }
   const { answers, problems } = readAnswers(raw, known.places)
   if (rawSheet === undefined) return { ok: true, answers, problems }
   const sheet = readKnownSheet(rawSheet, known.woods)

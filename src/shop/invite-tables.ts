@@ -76,6 +76,7 @@ export const DICTIONARY_2 =
   '"beams","looks","mid","painted","grey","pale","dark","clear","tight","small","never","rather-not","fine","few",' +
   '"regular","seldom","w6","w13","w104","w26","w52","months","year","weeks","next-year","first-winter","at-once",' +
   '"lowest","quality","fair","must","no-matter","rather","any","some","unsure","none",' +
+  '"spring","summer","autumn","king","king-struts","queen","truss":"king","budgetSum":"none","begins":"winter",' +
   '"role":"structure","details":"usual","depthLimit":"none","size":"none","resin":"rather-not","upkeep":"seldom",' +
   '"knots":"some","checks":"some","joints":"small","finish":"clear","stands":"w52","waits":"weeks",' +
   '"heating":"first-winter","budget":"fair","local":"rather","order":["durability","movement","cost","look",' +

@@ -31,9 +31,23 @@ export const encodeLink = (answers: Answers): string => seal2([ANSWERS, answers]
 export const encodeInvite = ({ sheet, answers, locked }: Invite): string =>
   seal2([INVITE, packSheet(sheet), answers, locked])
 
+/** Which answers of a brief came with the shop's invite: settled by the shop, or suggested and left as they were. */
+export interface Given {
+  readonly settled: readonly string[]
+  readonly suggested: readonly string[]
+}
+
 /** The part of a link after `#b=`, for a brief and the sheet that it was made with. */
-export const encodeBrief = (answers: Answers, sheet: ShopSheetContent): string =>
-  seal2([BRIEF, packSheet(sheet), answers])
+export const encodeBrief = (answers: Answers, sheet: ShopSheetContent, given?: Given): string =>
+  seal2([BRIEF, packSheet(sheet), answers, ...(given && saysAny(given) ? [given.settled, given.suggested] : [])])
+
+const saysAny = ({ settled, suggested }: Given): boolean => settled.length + suggested.length > 0
+
+/** Each id once, and only of questions that have an answer. */
+const idsOf = (raw: unknown, answers: Answers): string[] =>
+  Array.isArray(raw)
+    ? [...new Set(raw)].filter((id): id is string => typeof id === 'string' && Object.hasOwn(answers, id))
+    : []
 
 export type Decoded =
   | {
@@ -44,6 +58,8 @@ export type Decoded =
       readonly sheet?: ShopSheetContent
       /** Of an invite alone. */
       readonly locked?: readonly string[]
+      /** Of a brief that answers an invite. */
+      readonly given?: Given
     }
   | { readonly ok: false; readonly says: string }
 
@@ -52,7 +68,7 @@ export function decodeLink(fragment: string, known: Known = {}): Decoded {
   const opened = unseal(fragment, VERSIONS)
   if (!opened.ok) return opened
   if (opened.version === '1') return { ok: true, ...readAnswers(opened.json, known.places) }
-  const [kind, first, second, third] = Array.isArray(opened.json) ? opened.json : []
+  const [kind, first, second, third, fourth] = Array.isArray(opened.json) ? opened.json : []
   switch (kind) {
     case ANSWERS:
       return { ok: true, ...readAnswers(first, known.places) }
@@ -64,7 +80,16 @@ export function decodeLink(fragment: string, known: Known = {}): Decoded {
       const sheet = readKnownSheet(unpackSheet(first), known.woods)
       if (!sheet.ok) return sheet
       const { answers, problems } = readAnswers(second, known.places)
-      return { ok: true, sheet: sheet.sheet, answers, problems: [...sheet.problems, ...problems] }
+      const settled = idsOf(third, answers)
+      const suggested = idsOf(fourth, answers).filter((id) => !settled.includes(id))
+      const given = { settled, suggested }
+      return {
+        ok: true,
+        sheet: sheet.sheet,
+        answers,
+        problems: [...sheet.problems, ...problems],
+        ...(saysAny(given) && { given })
+      }
     }
     default:
       return { ok: false, says: 'What this link carries could not be read.' }

@@ -155,6 +155,35 @@ describe('the drying plan', () => {
   })
 })
 
+describe('what is asked of the timber', () => {
+  const told = (brief: ReturnType<typeof of>, ask: RegExp) => brief.detail.asked.find((a) => ask.test(a.ask))?.says
+  it('is what the cut list says: logs, longest stick, amount and cost', () => {
+    const brief = of()
+    const cut = brief.detail.woods[0]?.cutList
+    const most = (key: 'log' | 'length') => Math.max(...(cut?.lines ?? []).map((l) => Number(l[key].value)))
+    const logs = told(brief, /What logs/)?.values
+    expect(Number(logs?.['log']?.value)).toBe(most('log'))
+    expect(Number(logs?.['stick']?.value)).toBe(most('length'))
+    const worth = told(brief, /How much timber/)?.values
+    expect(worth?.['total']?.value).toBe(brief.lead?.figures.volume.value)
+    expect(worth?.['cost']?.value).toBe(brief.lead?.figures.timberCost.value)
+    expect(told(brief, /lifted/)?.text).toMatch(/^The heaviest stick, the .* weighs about \{weight\}/)
+  })
+  it('joints: those that work, those that want steel, and none', () => {
+    expect(told(of(), /joints work/)?.text).toMatch(/^Yes/)
+    const wide = [20, 26, 30, 34, 38].map((ft) => of({ span: ft * FOOT, snow: 70 * PSF }))
+    const texts = wide.map((brief) => told(brief, /joints work/)?.text ?? '')
+    expect(texts.some((text) => /^Not all\. [A-Z].*: .*(steel|strap)/.test(text))).toBe(true)
+    expect(told(of({ role: 'looks' }), /joints work/)?.text).toMatch(/^Does not arise/)
+    expect(told(of({ span: 60 * FOOT, snow: 300 * PSF }), /joints work/)?.text).toMatch(/^Not worked out/)
+  })
+  it('says when nothing passes, and what nobody was asked', () => {
+    const none = of({ span: 60 * FOOT, snow: 300 * PSF })
+    expect(told(none, /Which wood/)?.text).toMatch(/^Nothing passes\. Nearest came /)
+    expect(told(of(), /nobody asked/)?.text).toMatch(/crane/)
+  })
+})
+
 describe('about the client', () => {
   it('lists every open question once, those that could change the choice first', () => {
     const { detail, job } = of({ checks: UNSURE, snow: UNSURE, knots: UNSURE })

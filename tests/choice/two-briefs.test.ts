@@ -43,6 +43,10 @@ describe('two briefs', () => {
     const turned = twoBriefs(brief({ role: 'looks' }), brief())
     expect(turned.answers.map((r) => r.id)).toEqual(two.answers.map((r) => r.id))
   })
+  it('a shop’s name is only text, braces and all', () => {
+    const odd = makeBrief(porch, { ...sheet, name: 'Oak {first} & {Sons}' }, reference)
+    expect(text(twoBriefs(odd, brief()))).toContain(`two sheets: Oak {first} & {Sons}, and ${sheet.name}.`)
+  })
   it('the cheaper is named rightly, whichever stands first', () => {
     const [small, large] = [brief(), brief({ span: 24 * FOOT, snow: 60 * PSF })]
     const cost = (b: typeof small) => Number(b.lead?.figures.jobCost.value)

@@ -69,6 +69,17 @@ describe('round trip', () => {
       { numRuns: 250 }
     )
   })
+  it('a brief says which answers came with the invite, where any did; ids without an answer are dropped', () => {
+    const given = { settled: ['span'], suggested: ['knots'] }
+    const answers = { span: 6096, knots: 'some' }
+    expect(decodeLink(encodeBrief(answers, sheet, given), known)).toMatchObject({ ok: true, answers, given })
+    const odd = { settled: ['span', 'span', 'size'], suggested: ['span', 'constructor', 'knots'] }
+    expect(decodeLink(encodeBrief(answers, sheet, odd), known)).toMatchObject({ given })
+    const none = encodeBrief(answers, sheet, { settled: [], suggested: [] })
+    expect(none).toBe(encodeBrief(answers, sheet))
+    expect(decodeLink(none, known)).not.toHaveProperty('given')
+  })
+
   it('the longest sheet of all stays within the envelope', () => {
     const long = (n: number, seed: number) =>
       Array.from({ length: n }, (_, i) => String.fromCharCode(0x4e00 + ((i * 7919 + seed * 104729) % 20000))).join('')

@@ -76,7 +76,7 @@ describe('compare', () => {
       .nth(0)
       .setInputFiles({ name: 'broken.json', mimeType: 'application/json', buffer: Buffer.from('{"version":1') })
     await page.locator('#first-brief-problem').waitFor()
-    expect(await page.locator('#first-brief-problem').textContent()).toMatch(/broken\.json.*not whole/)
+    expect(await page.locator('#first-brief-problem').textContent()).toMatch(/broken\.json.*not JSON/)
     await files.nth(0).setInputFiles({
       name: 'bentwise-brief.json',
       mimeType: 'application/json',

@@ -39,6 +39,8 @@ export interface PageOptions {
   height?: number
   colorScheme?: 'light' | 'dark'
   javaScriptEnabled?: boolean
+  /** A touch screen, so that `tap` works. */
+  hasTouch?: boolean
   forcedColors?: 'active' | 'none'
   reducedMotion?: 'reduce' | 'no-preference'
   /** Complaints that this test expects, such as the browser's own remark on a page that answers 404. */
@@ -63,6 +65,7 @@ export async function openPage(path: string, options: PageOptions = {}): Promise
     viewport: { width: options.width ?? 1280, height: options.height ?? 900 },
     colorScheme: options.colorScheme ?? 'light',
     javaScriptEnabled: options.javaScriptEnabled ?? true,
+    hasTouch: options.hasTouch ?? false,
     forcedColors: options.forcedColors ?? 'none',
     reducedMotion: options.reducedMotion ?? 'no-preference'
   })

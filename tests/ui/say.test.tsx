@@ -30,8 +30,8 @@ describe('a sentence', () => {
     expect(plainSentence(s, 'si').replaceAll('\u00a0', ' ')).toBe('It opens 5 mm, at most.')
   })
 
-  test('a placeholder without a value shows its name, not a hole, and no property of Object', () => {
-    expect(plainSentence({ text: 'a {b} c {constructor}' }, 'us')).toBe('a b c constructor')
+  test('braces without a value are somebody’s own text, and never a property of Object', () => {
+    expect(plainSentence({ text: 'a {b} c {constructor}' }, 'us')).toBe('a {b} c {constructor}')
   })
 
   test('is safe with markup in it', () => {

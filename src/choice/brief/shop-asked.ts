@@ -12,34 +12,28 @@ type From = readonly [question: string, before?: string, after?: string]
 type Ask = readonly [ask: string, from: readonly From[], idle?: string]
 
 const LOOKS = 'Does not arise: nothing rests on these timbers.'
-const ASKS: readonly Ask[] = [
-  ['What is being built?', [['project']]],
-  ['Where does it stand?', [['place', 'with the weather of ']]],
+const OF_CLIENT: readonly Ask[] = [
+  ['What is being built, and where?', [['project'], ['place', 'the weather of ']]],
   ['Do the timbers carry, and what?', [['role'], ['carries'], ['truss']]],
-  ['What is the clear span?', [['span']], LOOKS],
+  ['Indoors or out, heated or not?', [['exposure'], ['details', 'water at joints and feet: ']]],
   [
-    'How many, and how far apart?',
+    'What is the span, how many stand in a row, how far apart?',
     [
+      ['span', '', ' clear'],
       ['count', '', ' in a row'],
       ['spacing', '', ' apart']
-    ]
+    ],
+    LOOKS
   ],
-  ['How tall are the posts?', [['postHeight']], LOOKS],
-  ['How much snow, on the ground?', [['snow']], 'Does not arise: no snow lies on them.'],
-  ['What is the pitch of the roof?', [['slope']], 'Does not arise: no roof lies on them.'],
-  ['Indoors or out, heated or not?', [['exposure']]],
-  ['How is water kept off and let go?', [['details']], 'Does not arise where they live.'],
-  ['What finish?', [['finish']]],
-  ['How do they feel about knots?', [['knots']]],
-  ['And about checks?', [['checks']]],
-  ['Do they mind joints that open?', [['joints']]],
-  ['Does pitch bother them?', [['resin']]],
-  ['What upkeep will be done?', [['upkeep']], 'Does not arise: it stays indoors.'],
   [
-    'When must it stand, and be warm?',
-    [['stands'], ['begins', 'felled in '], ['waits', 'cut timbers wait '], ['heating', 'it is heated ']]
+    'How tall are the posts, how steep the roof?',
+    [
+      ['postHeight', 'posts: '],
+      ['slope', 'roof: ']
+    ],
+    LOOKS
   ],
-  ['How do they think about the price?', [['budget'], ['budgetSum', 'sum for the frame: ']]],
+  ['How much snow, on the ground?', [['snow']], 'Does not arise: no snow lies on them.'],
   [
     'Is any size, length or depth fixed?',
     [
@@ -47,7 +41,23 @@ const ASKS: readonly Ask[] = [
       ['stick', 'longest stick: '],
       ['depthLimit', 'depth: ']
     ]
-  ]
+  ],
+  ['What finish, and what upkeep?', [['finish'], ['upkeep', 'upkeep: ']]],
+  [
+    'What would they mind?',
+    [
+      ['knots', 'knots: '],
+      ['checks', 'checks: '],
+      ['joints', 'joints that open: '],
+      ['resin', 'pitch: ']
+    ]
+  ],
+  [
+    'When must it stand, and be warm?',
+    [['stands'], ['begins', 'felled in '], ['waits', 'cut timbers wait '], ['heating', 'heated ']]
+  ],
+  ['What is the budget?', [['budget'], ['budgetSum', 'sum for the frame: '], ['local', 'wood from near by: ']]],
+  ['What matters most to them?', [['order']]]
 ]
 
 /** The client's choice is quoted, as they read it; a number stands by itself. */
@@ -57,27 +67,22 @@ const said = (line: JobLine): Sentence =>
 function answered([ask, from, idle = '']: Ask, job: readonly JobLine[]): AskedLine {
   const lines = from.flatMap(([id, before = '', after = '']) => {
     const line = job.find((l) => l.question === id)
-    return line ? [{ line, before, after }] : []
+    return line ? [{ assumed: line.assumed, parts: [before, said(line), after] }] : []
   })
   if (lines.length === 0) return { ask, says: sentence(idle), state: 'idle' }
-  const parts = lines.flatMap(({ line, before, after }, i) => [
-    i > 0 ? '; ' : '',
-    line.assumed ? 'not answered, assumed ' : '',
-    before,
-    said(line),
-    after
+  const list = (assumed: boolean) =>
+    lines.filter((line) => line.assumed === assumed).flatMap(({ parts }, i) => [i > 0 ? '; ' : '', ...parts])
+  const [told, taken] = [list(false), list(true)]
+  const says = joined([
+    ...(told.length > 0 ? [...told, '.'] : []),
+    ...(taken.length > 0 ? [told.length > 0 ? ' ' : '', 'Not answered, so assumed: ', ...taken, '.'] : [])
   ])
-  const says = joined([...parts, '.'])
-  return {
-    ask,
-    says: { ...says, text: capital(says.text) },
-    state: lines.some(({ line }) => line.assumed) ? 'assumed' : 'answered'
-  }
+  return { ask, says: { ...says, text: capital(says.text) }, state: taken.length > 0 ? 'assumed' : 'answered' }
 }
 
-/** The last one is about what is open, and who settles it. */
-function whoDecides(job: readonly JobLine[], sure: Brief['sure']): AskedLine {
-  const open = job.filter((l) => l.assumed).map((l) => l.label.toLowerCase())
+/** The last one is about what is open, who settles it, and what a brief cannot know. */
+function whatIsOpen(job: readonly JobLine[], sure: Brief['sure']): AskedLine {
+  const open = job.filter((l) => l.assumed)
   const movers = sure.settle.filter((s) => s.moves).map((s) => s.label.toLowerCase())
   const left =
     open.length === 0
@@ -86,12 +91,15 @@ function whoDecides(job: readonly JobLine[], sure: Brief['sure']): AskedLine {
         ? `Able to change the choice: ${movers.join(', ')}.`
         : 'What is open cannot change the choice.'
   return {
-    ask: 'What is unsure, and who decides the sizes?',
-    says: sentence(`${left} Sizes here are a first look; a licensed engineer decides them to the local code.`),
+    ask: 'What is open, and what was nobody asked?',
+    says: sentence(
+      `${left} Not asked here: who else decides, the way in for a truck or a crane, the ground under the posts, power and shelter on site.`
+    ),
     state: open.length > 0 ? 'assumed' : 'answered'
   }
 }
 
-export function askedLines(job: readonly JobLine[], sure: Brief['sure']): AskedLine[] {
-  return [...ASKS.map((ask) => answered(ask, job)), whoDecides(job, sure)]
+/** @param ofTimber what is asked of the timber itself, answered from the cut list and the joints */
+export function askedLines(job: readonly JobLine[], sure: Brief['sure'], ofTimber: readonly AskedLine[]): AskedLine[] {
+  return [...OF_CLIENT.map((ask) => answered(ask, job)), ...ofTimber, whatIsOpen(job, sure)]
 }

@@ -1,4 +1,4 @@
-/** About the client: what matters most and how firmly, what they were unsure of, what binds them. */
+/** About the client: what matters most and how firmly, and what they were unsure of. */
 import type { Sentence } from '../../data/quantity'
 import type { Reference } from '../../data/reference'
 import type { ClientDetail, UnsureLine } from '../detail-types'
@@ -7,7 +7,6 @@ import { questionOf } from '../questions'
 import { computed, quantity, sentence } from '../say'
 import { criterionMatters } from '../score'
 import { type Brief, CRITERIA, type Criterion, type JobLine } from '../types'
-import { joined } from './shop-words'
 
 const named = (id: Criterion): string => {
   const order = questionOf('order')
@@ -42,7 +41,7 @@ function unsureLines(job: readonly JobLine[], sure: Brief['sure']): UnsureLine[]
 /** How much was left open, and how often the choice stands whatever comes of it. */
 function openSays(open: number, { firstIn, of }: Brief['sure'], reference: Reference): Sentence[] {
   if (open === 0) return [sentence('They answered every question that matters here.')]
-  const left = `They left ${open === 1 ? 'one question' : `${open} questions`} open; what was taken instead stands below.`
+  const left = `They left ${open === 1 ? 'one question' : `${open} questions`} open; what was taken instead is told below.`
   if (of <= 1) return [sentence(left)]
   const count = (n: number) => quantity('count', n, computed(reference, 'share'))
   return [
@@ -67,17 +66,10 @@ function firmSays(ordered: boolean, { weights }: Brief['sure']): Sentence[] {
   ]
 }
 
-/** Attitude to price, date, waiting and heating, as answered. */
-const BINDS = ['budget', 'budgetSum', 'begins', 'stands', 'waits', 'heating', 'local'] as const
-
 export function clientDetail(judging: Judging, job: readonly JobLine[], sure: Brief['sure']): ClientDetail {
   const { facts, reference } = judging.context
-  const line = (id: string) => job.find((l) => l.question === id)
-  const binds = BINDS.flatMap((id) => line(id) ?? []).map(({ label, says, assumed }) =>
-    joined([`${label}: `, says, assumed ? ' (assumed).' : '.'])
-  )
   return {
-    says: [...openSays(facts.assumed.length, sure, reference), ...firmSays(facts.order !== null, sure), ...binds],
+    says: [...openSays(facts.assumed.length, sure, reference), ...firmSays(facts.order !== null, sure)],
     matters: matters(judging),
     ordered: facts.order !== null,
     unsure: unsureLines(job, sure)

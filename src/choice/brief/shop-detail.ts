@@ -4,9 +4,10 @@ import type { ClockReport } from '../clock-types'
 import { cutList } from '../cut-list'
 import type { ShopDetailReport, WoodDetail } from '../detail-types'
 import type { Judged, Judging } from '../judge'
-import type { Brief, JobLine } from '../types'
+import type { Brief, JobLine, OptionReport } from '../types'
 import { jointLines } from './joints'
 import { askedLines } from './shop-asked'
+import { askedOfTimber } from './shop-asked-timber'
 import { clientDetail } from './shop-client'
 import { setOutLines } from './shop-joints'
 import { moveLines, movesSay } from './shop-moves'
@@ -34,20 +35,24 @@ function woodDetail(judged: Judged, { context: c }: Judging, first: boolean): Wo
 
 /**
  * @param best the best option of each wood, in the order of merit; the first is what the brief is about
+ * @param report that first one as the brief reports it
  * @param clock the drying clock of the first
  */
 export function shopDetail(
   judging: Judging,
   best: readonly Judged[],
+  report: OptionReport,
   clock: ClockReport,
   job: readonly JobLine[],
   sure: Brief['sure']
 ): ShopDetailReport {
   const [first] = best
+  const woods = best.slice(0, MOST_DETAILED).map((j) => woodDetail(j, judging, j === first))
+  const ofTimber = first && woods[0] ? askedOfTimber(first, report, woods[0].cutList, judging.context) : []
   return {
-    woods: best.slice(0, MOST_DETAILED).map((j) => woodDetail(j, judging, j === first)),
+    woods,
     plan: first ? dryingPlan(first, clock, judging.context) : { lines: [], says: [] },
     client: clientDetail(judging, job, sure),
-    asked: askedLines(job, sure)
+    asked: askedLines(job, sure, ofTimber)
   }
 }

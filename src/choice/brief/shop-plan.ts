@@ -117,10 +117,13 @@ export function dryingPlan(judged: Judged, clock: ClockReport, c: Context): Shop
   says.push(
     c.facts.standsWeeks === null
       ? sentence('There is no hurry. By the shop’s own lead times it could stand in {ready} from the order.', { ready })
-      : sentence('It must stand in {stands}; by the shop’s own lead times it could in {ready} from the order.', {
-          stands: quantity('weeks', c.facts.standsWeeks, { mark: 'seen', sources: [{ key: 'answers' }] }),
-          ready
-        })
+      : sentence(
+          `${c.facts.assumed.includes('stands') ? 'No date was named; taken is {stands} from now' : 'It must stand in {stands}'}; by the shop’s own lead times it could stand in {ready} from the order.`,
+          {
+            stands: quantity('weeks', c.facts.standsWeeks, { mark: 'seen', sources: [{ key: 'answers' }] }),
+            ready
+          }
+        )
   )
   return { lines, says }
 }

@@ -4,7 +4,7 @@ import type { Brief } from '../../choice/types'
 import type { ShopSheetContent } from '../../data/shop-schema'
 import { briefFile } from '../../shop/invite-file'
 import { LINK_LENGTH } from '../../shop/invite-slim'
-import { encodeBrief, encodeInvite, encodeLink } from '../../shop/link'
+import { encodeInvite, encodeLink } from '../../shop/link'
 import { canShare, copyText, download, share } from '../invite/copy'
 import { href } from '../site/href'
 import { OpenFile } from './OpenFile'
@@ -13,19 +13,22 @@ interface Props {
   readonly brief: Brief
   /** The sheet that it was worked out from. */
   readonly sheet: ShopSheetContent
+  /** The code of its link. */
+  readonly code: string
   /** It is the sample's, which every page has: links need not carry it. */
   readonly sample: boolean
   /** The brief came by a link: its answers are somebody's, and not saved here. */
   readonly linked: boolean
+  /** It answers this shop's invite, and is to go back there. */
+  readonly invited: boolean
   /** Its sheet came by that link too. */
   readonly sheetLinked: boolean
 }
 
-export function Actions({ brief, sheet, sample, linked, sheetLinked }: Props) {
+export function Actions({ brief, sheet, code, sample, linked, invited, sheetLinked }: Props) {
   const [said, say] = useState('')
   const [byHand, showByHand] = useState(false)
   const field = useRef<HTMLInputElement>(null)
-  const code = sample ? encodeLink(brief.answers) : encodeBrief(brief.answers, sheet)
   const link = typeof location === 'undefined' ? '' : `${location.origin}${href('/brief/')}#b=${code}`
   const on = sheetLinked
     ? `/start/#i=${encodeInvite({ sheet, answers: brief.answers, locked: [] })}`
@@ -38,11 +41,14 @@ export function Actions({ brief, sheet, sample, linked, sheetLinked }: Props) {
   const byHandInstead = () => {
     // Refused, or an old browser: the link stands there selected, to be copied by hand.
     showByHand(true)
-    say('Copy the link below.')
+    say(invited ? `Copy the link below, and send it to ${sheet.name}.` : 'Copy the link below.')
     requestAnimationFrame(() => field.current?.select())
   }
   const copy = async () => {
-    if (await copyText(link)) say(`Link copied. Whoever opens it sees this same brief.${length}`)
+    if (await copyText(link))
+      say(
+        `Link copied. ${invited ? `Send it to ${sheet.name} by mail or message; they see` : 'Whoever opens it sees'} this same brief.${length}`
+      )
     else byHandInstead()
   }
   const send = async () => {

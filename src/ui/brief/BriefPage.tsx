@@ -3,8 +3,7 @@ import { useEffect } from 'preact/hooks'
 import { $notice } from '../../stores/answers'
 import { useSaved } from '../../stores/use-saved'
 import { href } from '../site/href'
-import { type Shown, useBrief } from './use-brief'
-import { useWhatIf } from './use-what-if'
+import { useBrief } from './use-brief'
 
 export function BriefPage() {
   const shown = useBrief()
@@ -113,34 +112,8 @@ function Body({ shown }: { readonly shown: ReturnType<typeof useBrief> }) {
             )
           )}
           {shown.from === 'invite' && <shown.sheet.InviteNote at="brief" />}
-          <Sheet shown={shown} />
+          <shown.sheet.WorkedBrief shown={shown} />
         </>
       )
   }
-}
-
-function Sheet({ shown }: { readonly shown: Extract<Shown, { state: 'brief' }> }) {
-  const { sheet, brief, compare, engine, linked, from } = shown
-  const whatIf = useWhatIf(engine, brief.answers)
-  return (
-    <sheet.BriefView
-      key={JSON.stringify(brief.answers)}
-      brief={brief}
-      compare={compare}
-      library={engine.library}
-      whatIf={whatIf}
-      actions={
-        <>
-          <sheet.ShopLine sheet={engine.sheet} sample={from === 'sample'} />
-          <sheet.Actions
-            brief={brief}
-            sheet={engine.sheet}
-            sample={from === 'sample'}
-            linked={linked}
-            sheetLinked={from === 'link'}
-          />
-        </>
-      }
-    />
-  )
 }

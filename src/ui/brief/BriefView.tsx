@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact'
 import type { Comparison } from '../../choice/comparison'
 import type { Brief } from '../../choice/types'
 import type { WhatIf as WhatIfList } from '../../choice/what-if'
+import { encodeLink, type Given } from '../../shop/link'
 import { type Library, LibraryProvider } from '../say/library'
 import { Say } from '../say/Say'
 import { Shelf } from '../say/Shelf'
@@ -33,10 +34,14 @@ interface Props {
   readonly compare: Comparison
   /** null while it is worked off. */
   readonly whatIf: WhatIfList | null
+  /** The code of its link, where it carries a sheet. */
+  readonly code?: string
+  /** Which of its answers came with the shop's invite. */
+  readonly given?: Given | undefined
   readonly actions?: ComponentChildren
 }
 
-export function BriefView({ brief, library, compare, whatIf, actions }: Props) {
+export function BriefView({ brief, library, compare, whatIf, code, given, actions }: Props) {
   const shelf = typeof window === 'undefined' ? new NoteShelf() : null
   return (
     <LibraryProvider value={library}>
@@ -63,8 +68,8 @@ export function BriefView({ brief, library, compare, whatIf, actions }: Props) {
           <Lasting brief={brief} />
           <Cost brief={brief} />
           <Advice brief={brief} />
-          <ShopDetail brief={brief} />
-          <Told brief={brief} />
+          <ShopDetail brief={brief} code={code ?? encodeLink(brief.answers)} />
+          <Told brief={brief} given={given} />
           <Origins brief={brief} />
           <Shelf />
         </article>

@@ -1,9 +1,8 @@
 /**
- * For the framer: cut list, movement, joints, drying plan, the client, and the checks of every wood that leads. Closed until
+ * For the framer: twenty questions answered, cut list, movement, joints, drying plan, the client, and the checks of every wood that leads. Closed until
  * it is switched on; the device remembers that. On paper only where it is open.
  */
 import type { Brief } from '../../choice/types'
-import { encodeLink } from '../../shop/link'
 import { $shopDetail } from '../../stores/shop-detail'
 import { useSaved } from '../../stores/use-saved'
 import { useShelf } from '../say/shelf'
@@ -18,7 +17,13 @@ const MOST_STILL = 1
 const withoutInputs = <T,>(value: T): T =>
   JSON.parse(JSON.stringify(value, (key, held: unknown) => (key === 'inputs' ? undefined : held))) as T
 
-function Inside({ brief, still }: { readonly brief: Brief; readonly still: boolean }) {
+interface Props {
+  readonly brief: Brief
+  /** The code of its link. */
+  readonly code: string
+}
+
+function Inside({ brief, code, still }: Props & { readonly still: boolean }) {
   const { woods, client, asked } = still ? withoutInputs(brief.detail) : brief.detail
   const placeholder = brief.shop.placeholder
   const shown = woods.flatMap((detail) => {
@@ -28,6 +33,8 @@ function Inside({ brief, still }: { readonly brief: Brief; readonly still: boole
   const [first] = shown
   return (
     <div class="stack shop-inside">
+      <h3>Twenty questions, answered</h3>
+      <Asked of={asked} />
       {first && (
         <>
           {brief.lead === null && <p>Nothing passes; this is what came nearest.</p>}
@@ -38,11 +45,9 @@ function Inside({ brief, still }: { readonly brief: Brief; readonly still: boole
       <PlanTable brief={brief} still={still} />
       <h3>About this client</h3>
       <Client of={client} />
-      <h3>Twenty questions, answered</h3>
-      <Asked of={asked} />
       {!still && (
         <p class="no-print">
-          <a href={`${href('/compare/')}#b=${encodeLink(brief.answers)}`}>Set this brief beside another</a>
+          <a href={`${href('/compare/')}#b=${code}`}>Set this brief beside another</a>
         </p>
       )}
       <div class="stack shop-woods">
@@ -56,7 +61,7 @@ function Inside({ brief, still }: { readonly brief: Brief; readonly still: boole
   )
 }
 
-export function ShopDetail({ brief }: { readonly brief: Brief }) {
+export function ShopDetail({ brief, code }: Props) {
   const still = useShelf() !== null
   const on = useSaved($shopDetail)
   return (
@@ -65,9 +70,10 @@ export function ShopDetail({ brief }: { readonly brief: Brief }) {
         <h2 id="shop-title">For the framer</h2>
         <details class="detail shop-switch" open={on} onToggle={(event) => $shopDetail.set(event.currentTarget.open)}>
           <summary>
-            Show shop detail <span class="soft">· cut list, movement, joints, drying plan, the client</span>
+            Show shop detail{' '}
+            <span class="soft">· twenty questions answered, cut list, joints, drying plan, the client</span>
           </summary>
-          {(still || on) && <Inside brief={brief} still={still} />}
+          {(still || on) && <Inside brief={brief} code={code} still={still} />}
         </details>
       </div>
     </section>

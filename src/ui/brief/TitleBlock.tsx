@@ -26,7 +26,10 @@ export function TitleBlock({ brief }: { readonly brief: Brief }) {
       ))}
       <div>
         <dt>Shop sheet</dt>
-        <dd>{brief.shop.name}</dd>
+        <dd>
+          {brief.shop.name}
+          {brief.shop.contact !== null && <span class="soft shop-contact"> {brief.shop.contact}</span>}
+        </dd>
       </div>
     </dl>
   )

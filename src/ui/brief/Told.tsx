@@ -1,8 +1,20 @@
 /** What the brief rests on: every answer, those that were assumed marked. */
 import type { Brief } from '../../choice/types'
+import type { Given } from '../../shop/link'
 import { Say } from '../say/Say'
 
-export function Told({ brief }: { readonly brief: Brief }) {
+interface Props {
+  readonly brief: Brief
+  readonly given?: Given | undefined
+}
+
+export function Told({ brief, given }: Props) {
+  const note = (id: string) =>
+    given?.settled.includes(id)
+      ? ' (settled by the shop)'
+      : given?.suggested.includes(id)
+        ? ' (as the shop suggested)'
+        : ''
   return (
     <section class="sheet" id="told" aria-labelledby="told-title">
       <div class="stack bleed">
@@ -13,7 +25,7 @@ export function Told({ brief }: { readonly brief: Brief }) {
               <dt>{line.label}</dt>
               <dd>
                 <Say s={line.says} bare />
-                {line.assumed && <span class="soft"> (assumed)</span>}
+                <span class="soft">{line.assumed ? ' (assumed)' : note(line.question)}</span>
               </dd>
             </div>
           ))}

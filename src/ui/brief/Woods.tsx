@@ -45,7 +45,10 @@ export function Woods({ brief }: { readonly brief: Brief }) {
       <div class="stack bleed">
         <h2 id="woods-title">Every wood of this shop</h2>
         <p>
-          {still.length} can do this job, {out.length} cannot. Each stands here at its best.
+          {out.length === 0
+            ? `${still.length === 1 ? 'It' : `All ${still.length}`} can do this job.`
+            : `${still.length} can do this job, ${out.length} cannot.`}{' '}
+          Each stands here at its best.
           {brief.shop.placeholder && <> The prices are invented placeholders, good only to compare.</>}
         </p>
         {still.length > 0 && (

@@ -40,7 +40,7 @@ export async function bring(): Promise<Brought | Shown> {
   const known = knownTo(await loadEngine())
   const link = decodeLink(spot.code, known)
   if (!link.ok) return { state: 'bad-link', says: link.says, own: Object.keys(own).length }
-  const { answers, sheet } = link
+  const { answers, sheet, given } = link
   const left = link.problems.map((p) => p.says)
   if (!sheet) {
     const force = await sheetInForce()
@@ -50,5 +50,6 @@ export async function bring(): Promise<Brought | Shown> {
   const text = JSON.stringify(sheet)
   const differs = mine.from === 'own' && JSON.stringify(mine.engine.sheet) !== text
   const otherOwn = !differs ? null : mine.engine.sheet.name === sheet.name ? 'changed' : 'renamed'
-  return { answers, engine: await loadEngine(sheet), from: 'link', linked: true, left, otherOwn }
+  const engine = await loadEngine(sheet)
+  return { answers, engine, from: 'link', linked: true, left, otherOwn, ...(given && { given }) }
 }

@@ -5,6 +5,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import type { Comparison } from '../../choice/comparison'
 import type { Brief } from '../../choice/types'
+import type { Given } from '../../shop/link'
 import { $invite } from '../../stores/invite'
 import type { Engine } from '../engine'
 import type { InForce } from '../invite/in-force'
@@ -29,6 +30,8 @@ export type Shown =
       readonly from: InForce['from'] | 'link'
       readonly linked: boolean
       readonly left: readonly string[]
+      /** Of a link: which answers came with the shop's invite. */
+      readonly given?: Given
       /** The framer's own sheet on this device says otherwise than the link's. */
       readonly otherOwn: 'renamed' | 'changed' | null
     }

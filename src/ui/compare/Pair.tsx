@@ -65,11 +65,18 @@ export function Pair({ sides }: { readonly sides: readonly [Side, Side] }) {
                 <a href={side.link}>
                   <Say s={side.brief.title} bare />
                 </a>
+                <span class="soft pair-sheet">
+                  {side.own ? 'with its own sheet, of ' : 'came without a sheet; worked out from '}
+                  {side.brief.shop.name}
+                </span>
               </dd>
             </div>
           ))}
         </dl>
         <Paragraphs of={two.says} />
+        {a.sheet.name === b.sheet.name && JSON.stringify(a.sheet) !== JSON.stringify(b.sheet) && (
+          <p>Both sheets are of {a.sheet.name}, and they differ: one was changed since. Prices differ for that too.</p>
+        )}
         {differing.length > 0 && <Rows caption="Answered differently" of={differing} />}
         {same.length > 0 && <p class="soft">Answered alike: {same.join(', ')}.</p>}
         <Rows caption="What comes out" of={two.outcomes} />

@@ -1,9 +1,9 @@
 /** Two briefs on their way in, and what they come to side by side. What was typed stays as it was typed. */
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { Answers } from '../../choice/types'
 import { $answers } from '../../stores/answers'
 import { useSaved } from '../../stores/use-saved'
 import { type Engine, loadEngine } from '../engine'
+import type { InForce } from '../invite/in-force'
 import { href } from '../site/href'
 import type { Side } from './pair'
 import type { Brought, Read } from './read'
@@ -20,15 +20,26 @@ export type Outcome =
   | { readonly state: 'done'; readonly draw: typeof import('./draw'); readonly sides: readonly [Side, Side] }
 
 const EMPTY: Slot = { text: '', problem: null, brought: null, left: [] }
-const LARGEST_FILE = 12_000_000
-
-const linkTo = async (answers: Answers): Promise<string> =>
-  `${href('/brief/')}#b=${(await reader()).encodeLink(answers)}`
-const whole = (link: string): string => new URL(link, location.href).href
+const LARGEST_FILE = 5_000_000
 
 /** The reader comes when it is first needed: it is larger than the page. */
 const reader = () => import('./read')
-const readText = async (text: string): Promise<Read> => (await reader()).readBrought(text)
+
+async function linkTo({ answers, sheet, given }: Omit<Brought, 'left'>): Promise<string> {
+  return `${href('/brief/')}#b=${(await reader()).codeOf(answers, sheet ?? null, given)}`
+}
+const whole = (link: string): string => new URL(link, location.href).href
+
+/** What the engine does not know is left out and said. @throws Error where the engine cannot be loaded */
+async function readText(text: string): Promise<Read> {
+  const [{ readBrought, knownTo }, sample] = await Promise.all([reader(), loadEngine()])
+  return readBrought(text, knownTo(sample))
+}
+
+/** Each side from its own sheet; without one, from the sheet in use on this device, as the brief's own page has it. */
+async function engineOf(sheet: Brought['sheet'], force: InForce): Promise<Engine> {
+  return sheet ? loadEngine(sheet) : force.engine
+}
 
 export function useCompare() {
   const [slots, set] = useState<readonly [Slot, Slot]>([EMPTY, EMPTY])
@@ -44,16 +55,21 @@ export function useCompare() {
     try {
       const read = await readText(await file.text())
       if ('says' in read) return put(at, { problem: `${file.name.slice(0, 60)}: ${read.says}` })
-      put(at, { text: whole(await linkTo(read.answers)), problem: null, brought: read, left: read.left })
+      put(at, { text: whole(await linkTo(read)), problem: null, brought: read, left: read.left })
     } catch {
-      put(at, { problem: 'This file could not be read.' })
+      put(at, { problem: 'This file could not be read, or the numbers about wood did not load; try again.' })
     }
   }
-  const takeOwn = (at: 0 | 1) =>
-    linkTo(own).then(
-      (link) => type(at, whole(link)),
-      () => put(at, { problem: 'The answers on this device could not be fetched; try again.' })
-    )
+  const takeOwn = async (at: 0 | 1) => {
+    try {
+      const { sheetInForce, underInvite } = await reader()
+      const { from, engine, invite } = await sheetInForce()
+      const sheet = from === 'sample' ? {} : { sheet: engine.sheet }
+      type(at, whole(await linkTo({ answers: underInvite(own, invite), ...sheet })))
+    } catch {
+      put(at, { problem: 'The answers on this device could not be fetched; try again.' })
+    }
+  }
 
   /** Both briefs' answers, or null where one of them is refused: then that is said beside it. */
   const readBoth = async (): Promise<readonly [Brought, Brought] | null> => {
@@ -72,20 +88,25 @@ export function useCompare() {
   const turn = useRef(0)
   const compare = async () => {
     const mine = ++turn.current
-    // What was drawn last stays until there is something else to draw.
     const latest = (next: Outcome) => mine === turn.current && show(next)
     try {
-      const both = await readBoth()
-      if (both === null) return
-      const [a, b] = both
       latest({ state: 'working' })
-      const [draw, first, second] = await Promise.all([import('./draw'), loadEngine(a.sheet), loadEngine(b.sheet)])
-      const sideOf = async (brought: Brought, engine: Engine): Promise<Side> => ({
-        brief: engine.makeBrief(brought.answers),
-        link: await linkTo(brought.answers),
-        library: engine.library
-      })
-      latest({ state: 'done', draw, sides: [await sideOf(a, first), await sideOf(b, second)] })
+      const both = await readBoth()
+      // Refused: what was drawn last stays.
+      if (both === null) return latest(outcome.state === 'done' ? outcome : { state: 'none' })
+      const [a, b] = both
+      const [draw, force] = await Promise.all([import('./draw'), (await reader()).sheetInForce()])
+      const sideOf = async (brought: Brought): Promise<Side> => {
+        const { makeBrief, library, sheet } = await engineOf(brought.sheet, force)
+        return {
+          brief: makeBrief(brought.answers),
+          link: await linkTo(brought),
+          library,
+          sheet,
+          own: brought.sheet !== undefined
+        }
+      }
+      latest({ state: 'done', draw, sides: [await sideOf(a), await sideOf(b)] })
       requestAnimationFrame(() => document.getElementById('compared')?.focus())
     } catch {
       latest({ state: 'failed' })

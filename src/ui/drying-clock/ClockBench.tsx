@@ -2,6 +2,7 @@
 import type { ClockReport } from '../../choice/clock-types'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
+import type { BenchShop } from '../bench/in-force'
 import { Words } from '../bench/Words'
 import { Paragraphs } from '../brief/Sentences'
 import { AcrossTimber } from '../pictures/AcrossTimber'
@@ -20,9 +21,15 @@ export interface ClockGiven {
   readonly library: Library
 }
 
-export function ClockBench({ store, woods }: { readonly store: ClockStore; readonly woods: readonly WoodName[] }) {
+interface BenchProps {
+  readonly store: ClockStore
+  readonly woods: readonly WoodName[]
+  readonly shop?: BenchShop | null
+}
+
+export function ClockBench({ store, woods, shop = null }: BenchProps) {
   return (
-    <ClockProvider value={{ store, woods }}>
+    <ClockProvider value={{ store, woods, shop }}>
       <Sheet />
     </ClockProvider>
   )

@@ -3,6 +3,7 @@
 import { MONTHS } from '../../choice/months'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
+import { WoodOptions } from '../bench/WoodOptions'
 import { type Field, uses } from './bench'
 import { NumberBox } from './NumberBox'
 import { PlaceChoice } from './PlaceChoice'
@@ -42,7 +43,7 @@ function Select({ field, label, options, number = false }: SelectProps) {
 const MONTH_OPTIONS = MONTHS.map((name, i) => [String(i + 1), name] as const)
 
 export function Fields() {
-  const { store, woods } = useHere()
+  const { store, woods, shop } = useHere()
   const { asked } = useView()
   const system = useSaved($units)
   return (
@@ -55,7 +56,15 @@ export function Fields() {
     >
       <fieldset>
         <legend>The timber</legend>
-        <Select field="wood" label="Wood" options={woods.map((w) => [w.id, w.name] as const)} />
+        <div class="field">
+          <label for="clock-wood">Wood</label>
+          <select id="clock-wood" value={asked.wood} onChange={(event) => store.set('wood', event.currentTarget.value)}>
+            <WoodOptions woods={woods} chosen={asked.wood} shop={shop} />
+          </select>
+          {shop && (
+            <p class="help bench-shop">The sheet of {shop.name} is in use on this device. Its woods come first.</p>
+          )}
+        </div>
         <div class="clock-pair">
           <NumberBox field="breadth" label="Breadth" system={system} />
           <NumberBox field="depth" label="Depth" system={system} />

@@ -2,12 +2,15 @@
 import { createContext } from 'preact'
 import { useContext } from 'preact/hooks'
 import { useSaved } from '../../stores/use-saved'
+import type { BenchShop } from '../bench/in-force'
 import type { ClockStore, View } from './bench'
 import type { Names, WoodName } from './words'
 
 export interface Here {
   readonly store: ClockStore
   readonly woods: readonly WoodName[]
+  /** The sheet in use on this device, once the engine is there; null for the sample's. */
+  readonly shop: BenchShop | null
 }
 const Context = createContext<Here | null>(null)
 export const ClockProvider = Context.Provider

@@ -1,8 +1,8 @@
 /** Brings the clock to life: the page was drawn by the same components, from the same data, at build. */
-import { hydrate } from 'preact'
+import { hydrate, render } from 'preact'
 import { $units } from '../../stores/units'
 import { address, changedFields, followAddress } from '../bench/address'
-import { loadEngine } from '../engine'
+import { type BenchShop, engineInForce } from '../bench/in-force'
 import { href } from '../site/href'
 import { type Field, makeClock } from './bench'
 import { ClockBench, type ClockGiven } from './ClockBench'
@@ -14,8 +14,10 @@ export async function wake(root: HTMLElement): Promise<void> {
   if (!response.ok) throw new Error(`drying clock: ${response.status}`)
   const { report, woods, places, library } = (await response.json()) as ClockGiven
   const before = changedFields(root.querySelector('.clock-fields'), 'clock-')
-  const store = makeClock(report, { places, library }, { load: loadEngine, address })
-  hydrate(<ClockBench store={store} woods={woods} />, root)
+  const load = () => engineInForce((shop) => render(bench(shop), root))
+  const store = makeClock(report, { places, library }, { load, address })
+  const bench = (shop: BenchShop | null) => <ClockBench store={store} woods={woods} shop={shop} />
+  hydrate(bench(null), root)
   root.dataset['live'] = ''
 
   followAddress(store.open)

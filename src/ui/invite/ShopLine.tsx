@@ -1,17 +1,16 @@
-/** Whose sheet a brief rests on, and what that shop says. On paper too. */
+/** What the shop says to its clients, at the head of a brief; the title block names it. On paper too. */
 import type { ShopSheetContent } from '../../data/shop-schema'
 import { Lines } from './Lines'
 
 /** Nothing for the sample: the brief says at each price that it is invented. */
 export function ShopLine({ sheet, sample }: { readonly sheet: ShopSheetContent; readonly sample: boolean }) {
-  if (sample) return null
+  if (sample || !sheet.note) return null
   return (
     <div class="shop-line">
       <p>
-        <b>{sheet.name}</b>
-        {sheet.contact && ` · ${sheet.contact}`}
+        <b>A word from {sheet.name}</b>
       </p>
-      {sheet.note && <Lines text={sheet.note} />}
+      <Lines text={sheet.note} />
     </div>
   )
 }

@@ -1,5 +1,6 @@
 /** What an opened invite says of a single question. Read from the store as kept: names are shown as text, never trusted. */
-import type { Answer } from '../../choice/types'
+import type { Answer, Answers } from '../../choice/types'
+import type { Given } from '../../shop/link'
 import type { KeptInvite } from '../../stores/invite'
 
 export function shopName(invite: KeptInvite): string {
@@ -19,3 +20,9 @@ export const suggestedBy = (invite: KeptInvite | null, question: string, answer:
   invite !== null && isSuggested(invite, question, answer)
     ? `Suggested by ${shopName(invite)}. Change it if it does not fit.`
     : null
+
+/** Which of the answers came with the invite and stand as they came. */
+export const givenIn = (invite: KeptInvite, answers: Answers): Given => ({
+  settled: invite.locked.filter((id) => Object.hasOwn(answers, id)),
+  suggested: Object.keys(answers).filter((id) => isSuggested(invite, id, answers[id]))
+})

@@ -4,13 +4,14 @@ import { formatIn, type System } from '../format/quantity'
 
 export type Piece = string | Quantity
 
+/** Braces that stand for nothing are somebody's own, such as a shop's name, and stay as they are. */
 export function pieces(sentence: Sentence): readonly Piece[] {
   return sentence.text
     .split(/\{([A-Za-z0-9_]+)\}/)
     .map((part, i): Piece => {
       if (i % 2 === 0) return part
       const values = sentence.values ?? {}
-      return (Object.hasOwn(values, part) ? values[part] : undefined) ?? part
+      return (Object.hasOwn(values, part) ? values[part] : undefined) ?? `{${part}}`
     })
     .filter((piece) => piece !== '')
 }

@@ -6,6 +6,7 @@ import { bearsOf, livesOf, slotsOf, usesField } from '../../choice/ladder-uses'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
 import { NumberBox } from '../bench/NumberBox'
+import { WoodOptions } from '../bench/WoodOptions'
 import { type Field, rangeOf } from './bench'
 import { readField, textOf, troubleWords, unitOf } from './read'
 import { useHere, useView } from './use-ladder'
@@ -125,7 +126,7 @@ function Points() {
 }
 
 export function Fields() {
-  const { store, woods } = useHere()
+  const { store, woods, shop } = useHere()
   const { asked } = useView()
   const can = bearsOf(asked.kind) as readonly string[]
   const live = livesOf(asked.bears) as readonly string[]
@@ -161,7 +162,21 @@ export function Fields() {
         <Select field="dryness" label="Green or dried" options={BOUGHT} />
         <Select field="grade" label="Grade" options={GRADES} />
         <Select field="surface" label="Sections" options={SAWN} />
-        <Select field="wood" label="Wood to look into" options={woods.map((w) => [w.id, w.name] as const)} />
+        <div class="field">
+          <label for="ladder-wood">Wood to look into</label>
+          <select
+            id="ladder-wood"
+            value={asked.wood}
+            onChange={(event) => store.set('wood', event.currentTarget.value)}
+          >
+            <WoodOptions woods={woods} chosen={asked.wood} shop={shop} />
+          </select>
+          {shop && (
+            <p class="help bench-shop">
+              The sheet of {shop.name} is in use on this device. Its woods come first, and its sizes are those tried.
+            </p>
+          )}
+        </div>
       </fieldset>
     </form>
   )

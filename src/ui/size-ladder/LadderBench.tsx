@@ -2,6 +2,7 @@
 import type { LadderLine, LadderReport } from '../../choice/ladder-types'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
+import type { BenchShop } from '../bench/in-force'
 import { Words } from '../bench/Words'
 import { Paragraphs } from '../brief/Sentences'
 import { inInches } from '../format/length'
@@ -25,10 +26,11 @@ export interface LadderGiven {
 
 interface BenchProps extends Pick<LadderGiven, 'woods' | 'ranges'> {
   readonly store: LadderStore
+  readonly shop?: BenchShop | null
 }
-export function LadderBench({ store, woods, ranges }: BenchProps) {
+export function LadderBench({ store, woods, ranges, shop = null }: BenchProps) {
   return (
-    <LadderProvider value={{ store, woods, ranges }}>
+    <LadderProvider value={{ store, woods, ranges, shop }}>
       <Sheet />
     </LadderProvider>
   )

@@ -1,4 +1,4 @@
-/** About the client: what matters most to them, what they were unsure of, what binds them. */
+/** About the client: what matters most to them, and what they were unsure of. */
 import type { ClientDetail } from '../../../choice/detail-types'
 import { Q } from '../../say/Q'
 import { Say } from '../../say/Say'
@@ -6,6 +6,8 @@ import { Cell } from '../Cell'
 import { List } from '../Sentences'
 
 export function Client({ of }: { readonly of: ClientDetail }) {
+  const tried = of.unsure.filter((line) => line.says !== null)
+  const rest = of.unsure.filter((line) => line.says === null)
   return (
     <>
       <div class="two">
@@ -34,7 +36,7 @@ export function Client({ of }: { readonly of: ClientDetail }) {
           </tbody>
         </table>
       </div>
-      {of.unsure.length > 0 && (
+      {tried.length > 0 && (
         <table class="data data--stack shop-unsure">
           <caption>What they were unsure of</caption>
           <thead>
@@ -45,17 +47,23 @@ export function Client({ of }: { readonly of: ClientDetail }) {
             </tr>
           </thead>
           <tbody>
-            {of.unsure.map((line) => (
+            {tried.map((line) => (
               <tr key={line.label}>
                 <th scope="row">{line.label}</th>
                 <Cell label="Taken instead">
                   <Say s={line.assumed} bare />
                 </Cell>
-                <Cell label="Could change">{line.says === null ? 'Not varied.' : <Say s={line.says} />}</Cell>
+                <Cell label="Could change">{line.says && <Say s={line.says} />}</Cell>
               </tr>
             ))}
           </tbody>
         </table>
+      )}
+      {rest.length > 0 && (
+        <p>
+          {tried.length > 0 ? 'Also left open' : 'Left open'}, and taken as “What you told us” has it:{' '}
+          {rest.map((line) => line.label.toLowerCase()).join(', ')}.
+        </p>
       )}
     </>
   )

@@ -30,7 +30,11 @@ export function Timber({ report, detail, joints, placeholder }: TimberProps) {
       <h3>Movement and joints</h3>
       <MoveTable of={detail.moves} />
       <Paragraphs of={detail.movesSay} />
-      {joints.length > 0 && <Joints of={joints} />}
+      {joints.length > 0 && (
+        <div class="shop-gaps">
+          <Joints of={joints} />
+        </div>
+      )}
       <SetOuts of={detail.setOut} />
     </>
   )
