@@ -29,11 +29,12 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   frame: ['data', 'wood'],
   shop: ['data', 'choice'],
   choice: ['data', 'wood', 'frame', 'shop'],
+  handouts: ['data', 'wood', 'choice'],
   stores: ['data', 'choice', 'shop'],
-  ui: ['data', 'wood', 'frame', 'choice', 'shop', 'stores', 'styles'],
+  ui: ['data', 'wood', 'frame', 'choice', 'shop', 'handouts', 'stores', 'styles'],
   'woods-pages': ['data', 'wood', 'frame', 'choice', 'shop', 'ui'],
-  layouts: ['ui', 'styles', 'data'],
-  pages: ['data', 'wood', 'frame', 'choice', 'shop', 'stores', 'ui', 'woods-pages', 'layouts', 'styles']
+  layouts: ['ui', 'styles', 'data', 'handouts'],
+  pages: ['data', 'wood', 'frame', 'choice', 'shop', 'handouts', 'stores', 'ui', 'woods-pages', 'layouts', 'styles']
 }
 const ENGINE = ['wood', 'frame', 'choice']
 

@@ -10,7 +10,11 @@ export interface Years {
 }
 
 /** Years between coats; null where nothing is renewed. Posts in the ground are taken as in the weather. Source: derived, coat-years */
-export function coatYears(wood: Wood, finish: FinishContent, { facts, reference, sheet }: Context): Years | null {
+export function coatYears(
+  wood: Wood,
+  finish: FinishContent,
+  { facts, reference, sheet }: Pick<Context, 'facts' | 'reference' | 'sheet'>
+): Years | null {
   if (finish.weatherYears === null) return null
   if (facts.exposure === 'heated' || facts.exposure === 'unheated')
     return { low: limit(reference, 'coat-indoors-low'), high: limit(reference, 'coat-indoors-high') }

@@ -63,14 +63,22 @@ describe('first view', () => {
     'sources',
     'places',
     'invite',
-    'compare'
+    'compare',
+    'handouts',
+    'handouts/species-chart',
+    'handouts/movement',
+    'handouts/log-end',
+    'handouts/exposure-and-rot',
+    'handouts/questionnaire',
+    'handouts/first-meeting',
+    'handouts/aftercare'
   ])('/%s is at most 60 KB, 25 KB of it script, with at most two fonts', (page) => {
     const view = firstView(page)
     expect(view.fonts).toBe(2)
     expect(view.script).toBeLessThanOrEqual(25 * KB)
     expect(view.total).toBeLessThanOrEqual(60 * KB)
   })
-  it.each(['', 'framers', 'sources', 'places', 'examples/lakeside-pavilion', 'examples/ridge-hall'])(
+  it.each(['', 'framers', 'handouts', 'sources', 'places', 'examples/lakeside-pavilion', 'examples/ridge-hall'])(
     '/%s ships no script file',
     (page) => {
       expect(firstView(page).script).toBe(0)
@@ -94,6 +102,12 @@ describe('first view', () => {
         'framers',
         'shop',
         'sources',
+        'handouts/species-chart',
+        'handouts/movement',
+        'handouts/log-end',
+        'handouts/exposure-and-rot',
+        'handouts/questionnaire',
+        'handouts/aftercare',
         'examples/ridge-hall'
       ]) {
         const v = firstView(page)

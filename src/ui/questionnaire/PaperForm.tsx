@@ -1,12 +1,26 @@
 /** All questions at once, to be printed and filled in by hand: what stands here without script. */
 
+import type { ComponentChildren } from 'preact'
 import { QUESTIONS, STAGES } from '../../choice/questions'
 import type { Question } from '../../choice/types'
 import { fieldWords, permittedWords } from '../format/field'
+import type { System } from '../format/quantity'
 import { asList } from '../say/as-list'
 import { NOT_SURE } from './field-props'
 
-function Line({ name }: { name: string }) {
+/** The same words in both unit systems. */
+function Both({ say }: { readonly say: (system: System) => string }) {
+  const [us, si] = [say('us'), say('si')]
+  if (us === si) return <>{us}</>
+  return (
+    <>
+      <span class="us">{us}</span>
+      <span class="si">{si}</span>
+    </>
+  )
+}
+
+function Line({ name }: { name: ComponentChildren }) {
   return (
     <p class="paper-line">
       <span class="label">{name}</span>
@@ -45,14 +59,34 @@ function PaperQuestion({ question }: { question: Question }) {
       <h3>{question.title}</h3>
       <p class="note">{question.why}</p>
       {question.kind === 'place' && <Line name="Town and state" />}
-      {question.kind === 'number' && <Line name={`A number ${permittedWords(question, question.quantity, 'us')}`} />}
-      {question.kind === 'section' && <Line name={`Two sides, each ${permittedWords(question, 'diameter', 'us')}`} />}
+      {question.kind === 'number' && (
+        <Line
+          name={
+            <>
+              A number <Both say={(system) => permittedWords(question, question.quantity, system)} />
+            </>
+          }
+        />
+      )}
+      {question.kind === 'section' && (
+        <Line
+          name={
+            <>
+              Two sides, each <Both say={(system) => permittedWords(question, 'diameter', system)} />
+            </>
+          }
+        />
+      )}
       {question.kind === 'number' && question.examples && (
         <p class="note">
           For instance:{' '}
-          {question.examples
-            .map((e) => `${e.label.toLowerCase()} ${fieldWords(e.value, question.quantity, 'us')}`)
-            .join(', ')}
+          <Both
+            say={(system) =>
+              (question.examples ?? [])
+                .map((e) => `${e.label.toLowerCase()} ${fieldWords(e.value, question.quantity, system)}`)
+                .join(', ')
+            }
+          />
           .
         </p>
       )}
@@ -62,10 +96,11 @@ function PaperQuestion({ question }: { question: Question }) {
   )
 }
 
-export function PaperForm() {
+/** @param stages which to set; all unless told */
+export function PaperForm({ stages = STAGES }: { readonly stages?: readonly (typeof STAGES)[number][] }) {
   return (
     <div class="paper">
-      {STAGES.map((stage) => (
+      {stages.map((stage) => (
         <section key={stage.id}>
           <h2>{stage.name}</h2>
           {QUESTIONS.filter((q) => q.stage === stage.id).map((question) => (
