@@ -30,11 +30,25 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   shop: ['data', 'choice'],
   choice: ['data', 'wood', 'frame', 'shop'],
   handouts: ['data', 'wood', 'choice'],
+  notes: ['data', 'wood', 'frame', 'choice', 'shop'],
   stores: ['data', 'choice', 'shop'],
-  ui: ['data', 'wood', 'frame', 'choice', 'shop', 'handouts', 'stores', 'styles'],
+  ui: ['data', 'wood', 'frame', 'choice', 'shop', 'handouts', 'notes', 'stores', 'styles'],
   'woods-pages': ['data', 'wood', 'frame', 'choice', 'shop', 'ui'],
   layouts: ['ui', 'styles', 'data', 'handouts'],
-  pages: ['data', 'wood', 'frame', 'choice', 'shop', 'handouts', 'stores', 'ui', 'woods-pages', 'layouts', 'styles']
+  pages: [
+    'data',
+    'wood',
+    'frame',
+    'choice',
+    'shop',
+    'handouts',
+    'notes',
+    'stores',
+    'ui',
+    'woods-pages',
+    'layouts',
+    'styles'
+  ]
 }
 const ENGINE = ['wood', 'frame', 'choice']
 

@@ -1,0 +1,30 @@
+/** Every note and the glossary, gathered by the bundler and worked out once a build. */
+import * as v from 'valibot'
+import { content, sampleShop } from '../data/content'
+import { buildReference } from '../data/reference'
+import { shopSheetSchema } from '../data/shop-schema'
+import { readGlossary } from './glossary'
+import { GROUPS, type Group, type Library, type Note, readNote } from './note'
+
+const texts = Object.entries(
+  import.meta.glob<string>('../../content/notes/*.md', { eager: true, query: '?raw', import: 'default' })
+).map(([path, text]) => [path.replace(/^.*\/|\.md$/g, ''), text] as const)
+
+export const glossary = readGlossary(
+  Object.values(import.meta.glob('../../content/glossary.json', { eager: true, import: 'default' }))[0]
+)
+
+export const noteLibrary: Library = {
+  reference: buildReference(content),
+  sheet: v.parse(shopSheetSchema, sampleShop),
+  glossary,
+  ids: texts.map(([id]) => id)
+}
+
+const groups = Object.keys(GROUPS) as Group[]
+const place = (note: Note): number => groups.indexOf(note.group) * 1000 + note.order
+
+/** In the order of the index. */
+export const notes: readonly Note[] = texts
+  .map(([id, text]) => readNote(id, text, noteLibrary))
+  .sort((a, b) => place(a) - place(b))

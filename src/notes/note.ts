@@ -1,0 +1,177 @@
+/** A note, read and worked out: what the page draws, with every figure, source and link checked. */
+import * as v from 'valibot'
+import type { Origin, Quantity } from '../data/quantity'
+import type { Reference } from '../data/reference'
+import { type Mark, markSchema } from '../data/schema'
+import type { ShopSheetContent } from '../data/shop-schema'
+import { bareNumbers } from './check'
+import { figureOf } from './figures'
+import { type Entry, explained, type Glossary } from './glossary'
+import { type Call, type Inline, parseNote } from './parse'
+import { TABLE_NAMES, type Table, tableOf } from './tables'
+
+/** The kinds of note, in the order of the index. */
+export const GROUPS = {
+  wood: 'What wood does',
+  choosing: 'Choosing the timber',
+  strength: 'Strength and joints',
+  weather: 'Outdoors',
+  look: 'Look and finish',
+  job: 'The job'
+} as const
+export type Group = keyof typeof GROUPS
+
+/** Pages outside the notes that a note may send its reader to, and what they are called. */
+export const PAGES: Readonly<Record<string, string>> = {
+  '/start/': 'The questions',
+  '/drying-clock/': 'Drying clock',
+  '/log-end/': 'Log end',
+  '/size-ladder/': 'Size ladder',
+  '/places/': 'Rot and dryness by place',
+  '/sources/': 'All sources',
+  '/framers/': 'For framers',
+  '/glossary/': 'Glossary',
+  '/examples/ridge-hall/': 'An example brief'
+}
+
+const list = v.pipe(
+  v.string(),
+  v.transform((s) => s.split(',').map((part) => part.trim())),
+  v.array(v.pipe(v.string(), v.nonEmpty()))
+)
+const frontSchema = v.strictObject({
+  title: v.pipe(v.string(), v.maxLength(60)),
+  summary: v.pipe(v.string(), v.maxLength(170)),
+  group: v.picklist(Object.keys(GROUPS) as Group[]),
+  order: v.pipe(v.string(), v.transform(Number), v.integer()),
+  /** Keys of `content/sources.json` that the note rests on as a whole. */
+  sources: list,
+  /** Ids of notes, or addresses of pages. */
+  related: list
+})
+
+export type Part =
+  | { readonly kind: 'text' | 'strong'; readonly text: string }
+  | { readonly kind: 'term'; readonly entry: Entry; readonly text: string }
+  | { readonly kind: 'link'; readonly text: string; readonly to: string }
+  | { readonly kind: 'figure'; readonly quantity: Quantity; readonly plain: boolean }
+  | { readonly kind: 'cite'; readonly origin: Origin }
+export type Parts = readonly Part[]
+
+export type NoteBlock =
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'paragraph' | 'warning'; readonly of: Parts }
+  | { readonly kind: 'list'; readonly ordered: boolean; readonly items: readonly Parts[] }
+  | { readonly kind: 'table'; readonly table: Table; readonly caption: Parts }
+  | { readonly kind: 'picture'; readonly call: Call; readonly caption: Parts }
+
+export interface Note {
+  readonly id: string
+  readonly title: string
+  readonly summary: string
+  readonly group: Group
+  readonly order: number
+  readonly sources: readonly string[]
+  readonly related: readonly string[]
+  readonly blocks: readonly NoteBlock[]
+  /** Ids of the glossary that it explains. */
+  readonly terms: readonly string[]
+  readonly words: number
+}
+
+export interface Library {
+  readonly reference: Reference
+  readonly sheet: ShopSheetContent
+  readonly glossary: Glossary
+  /** Ids of all notes, for links. */
+  readonly ids: readonly string[]
+}
+
+/** @throws Error that names the note and what is wrong in it. */
+export function readNote(id: string, text: string, library: Library): Note {
+  try {
+    return resolve(id, text, library)
+  } catch (error) {
+    throw new Error(`content/notes/${id}.md: ${error instanceof Error ? error.message : error}`)
+  }
+}
+
+function resolve(id: string, text: string, library: Library): Note {
+  const { front, blocks } = parseNote(text)
+  const { reference, glossary, ids } = library
+  const head = v.parse(frontSchema, front)
+  for (const key of head.sources) knownSource(key, reference)
+  for (const to of head.related) knownLink(to.startsWith('/') ? to : `/notes/${to}/`, ids)
+  const told = new Set<string>()
+  const prose = (words: string): string => {
+    const bare = bareNumbers(words)
+    if (bare.length > 0) throw new Error(`a number is stated by hand: ${bare.join('; ')}`)
+    return words
+  }
+  prose(head.summary)
+
+  const part = (inline: Inline, explain: boolean): Parts => {
+    switch (inline.kind) {
+      case 'text': {
+        const pieces = explain ? explained(prose(inline.text), glossary, told) : [prose(inline.text)]
+        return pieces.map((p) =>
+          typeof p === 'string' ? { kind: 'text', text: p } : { kind: 'term', entry: p, text: p.said }
+        )
+      }
+      case 'strong':
+        return [{ kind: 'strong', text: prose(inline.text) }]
+      case 'link':
+        knownLink(inline.to, ids)
+        return [inline]
+      case 'cite':
+        return [{ kind: 'cite', origin: cited(inline, reference) }]
+      case 'call':
+        // A word that means something else here than in the glossary.
+        if (inline.call.name === 'word') return [{ kind: 'text', text: prose(inline.call.args['of'] ?? '') }]
+        return [{ kind: 'figure', ...figureOf(inline.call, reference, library.sheet) }]
+    }
+  }
+  const parts = (inlines: readonly Inline[], explain = true): Parts => inlines.flatMap((i) => part(i, explain))
+
+  const done = blocks.map((block): NoteBlock => {
+    switch (block.kind) {
+      case 'heading':
+        return { kind: 'heading', text: prose(block.text) }
+      case 'list':
+        return { ...block, items: block.items.map((item) => parts(item)) }
+      case 'picture': {
+        const caption = parts(block.caption, false)
+        return TABLE_NAMES.includes(block.call.name)
+          ? { kind: 'table', table: tableOf(block.call, reference, library.sheet), caption }
+          : { kind: 'picture', call: block.call, caption }
+      }
+      default:
+        return { kind: block.kind, of: parts(block.of) }
+    }
+  })
+  const words = text.replace(/^---[\s\S]*?\n---/, '').split(/\s+/).length
+  return { id, ...head, blocks: done, terms: [...told], words }
+}
+
+function knownSource(key: string, { sources }: Reference): void {
+  if (!Object.hasOwn(sources, key)) throw new Error(`no source "${key}" in content/sources.json`)
+}
+
+function knownLink(to: string, ids: readonly string[]): void {
+  const note = /^\/notes\/([a-z-]+)\/$/.exec(to)?.[1]
+  if (note !== undefined ? !ids.includes(note) : !Object.hasOwn(PAGES, to)) throw new Error(`no page "${to}"`)
+}
+
+/** Marks that a source as a whole may pass on; one that was read has to say what of this statement was read. */
+const OWN: readonly Mark[] = ['memory', 'practice', 'derived']
+
+function cited({ key, where, mark }: Extract<Inline, { kind: 'cite' }>, reference: Reference): Origin {
+  knownSource(key, reference)
+  const own = reference.sources[key]?.mark
+  if (mark === null && (own === undefined || !OWN.includes(own))) {
+    throw new Error(`[@${key}] must say how its statement is known: "| seen" or "| memory"`)
+  }
+  const known = mark === null ? own : v.parse(markSchema, mark)
+  if (known === 'seen' && own === 'memory') throw new Error(`[@${key}] was never read`)
+  return { mark: known ?? 'memory', sources: [where === null ? { key } : { key, where }] }
+}
