@@ -45,13 +45,14 @@ const inputsOf = (job: ClockJob, reference: Reference): Record<string, Quantity>
 function lineOf(m: Milestone, job: ClockJob, reference: Reference): ClockLine {
   const origin = computed(reference, 'clock', inputsOf(job, reference))
   // What is equal is to read equal: sums differ in their last digits, and 65 % is rounded to tens on either side.
-  const moisture = (share: number) => quantity('moisture', Number(share.toFixed(6)), origin)
+  const even = (share: number) => Number(share.toFixed(6))
+  const moisture = (share: number) => quantity('moisture', even(share), origin)
   return {
     id: m.id,
     label: labelOf(m, job, reference.drying.stages.shownYears),
     month: monthName(m.month),
     after: quantity('weeks', m.day / WEEK, computed(reference, 'clock')),
-    mean: { ...moisture(m.mean), low: Math.min(m.low, m.mean), high: Math.max(m.high, m.mean) },
+    mean: { ...moisture(m.mean), low: even(Math.min(m.low, m.mean)), high: even(Math.max(m.high, m.mean)) },
     shell: moisture(m.shell),
     core: moisture(m.core),
     toCome: quantity(

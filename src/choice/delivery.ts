@@ -15,6 +15,13 @@ export function chamberDays(seasoning: SeasoningContent, breadth: number): numbe
   return (seasoning.daysAtOneInch ?? 0) * (breadth / INCH) ** (seasoning.thicknessPower ?? 1)
 }
 
+/** The same in weeks, with the band of the way of drying. */
+export function chamberWeeks(seasoning: SeasoningContent, breadth: number): Band {
+  const weeks = chamberDays(seasoning, breadth) / 7
+  const band = percent(seasoning.daysBandPercent ?? 0)
+  return { value: weeks, low: weeks * (1 - band), high: weeks * (1 + band) }
+}
+
 /** How a wood comes free of heart centre: as this shop says, else as the trade has it. */
 export function freeOfHeartOf(sheet: ShopSheetContent, wood: Wood): 'usual' | 'rare' | 'hardly' {
   const own = sheet.woods.find((w) => w.species === wood.id)?.freeOfHeart
@@ -85,6 +92,9 @@ export interface Delivery {
   readonly asIf: Band
   readonly yardWeeks: number
   readonly weeks: number
+  /** As quick and as slow as the drying may be. */
+  readonly weeksLow: number
+  readonly weeksHigh: number
 }
 
 /** How dry an option comes, and when: from the saw, the yard, the kiln or the vacuum. */
@@ -106,24 +116,44 @@ export function delivery(
     const held = (m: number) => Math.min(m, fsp)
     return { moisture, low, high, asIf: { value: held(moisture), low: held(low), high: held(high) } }
   }
-  if (seasoning.id === 'green') return { ...about(wood.greenWhole), yardWeeks: 0, weeks: fixed }
+  if (seasoning.id === 'green')
+    return { ...about(wood.greenWhole), yardWeeks: 0, weeks: fixed, weeksLow: fixed, weeksHigh: fixed }
   if (seasoning.id !== 'air') {
-    const days = chamberDays(seasoning, section[0])
-    return { ...about(percent(seasoning.deliveredPercent ?? 15)), yardWeeks: 0, weeks: fixed + days / 7 }
+    const { value: weeks, low, high } = chamberWeeks(seasoning, section[0])
+    return {
+      ...about(percent(seasoning.deliveredPercent ?? 15)),
+      yardWeeks: 0,
+      weeks: fixed + weeks,
+      weeksLow: fixed + low,
+      weeksHigh: fixed + high
+    }
   }
-  const { course, weeks: yardWeeks } = yardTime(facts, reference, wood, section, mostYard, fixed)
+  const {
+    course,
+    weeks: yardWeeks,
+    low: soonest,
+    high: latest
+  } = yardTime(facts, reference, wood, section, mostYard, fixed)
   const days = 7 * yardWeeks
   // A wood that dries k times as fast is as dry now as this course in k times the time.
   const { factor, slowest, quickest } = wood.drying
   const [quick, slow] = [(days * quickest) / factor, (days * slowest) / factor]
   const mean = (day: number) => onDay(course, course.mean, day)
   const asIf = (day: number) => fsp * (1 - onDay(course, course.shrunk, day))
+  // Near the end of a long course moisture follows the seasons up and down, and a slower piece may be the drier one for a while.
+  const ordered = (of: (day: number) => number): Band => {
+    const all = [of(days), of(quick), of(slow)]
+    return { value: of(days), low: Math.min(...all), high: Math.max(...all) }
+  }
+  const moisture = ordered(mean)
   return {
-    moisture: mean(days),
-    low: mean(quick),
-    high: mean(slow),
-    asIf: { value: asIf(days), low: asIf(quick), high: asIf(slow) },
+    moisture: moisture.value,
+    low: moisture.low,
+    high: moisture.high,
+    asIf: ordered(asIf),
     yardWeeks,
-    weeks: fixed + yardWeeks
+    weeks: fixed + yardWeeks,
+    weeksLow: fixed + soonest,
+    weeksHigh: fixed + latest
   }
 }

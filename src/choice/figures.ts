@@ -4,12 +4,14 @@ import type { Reference } from '../data/reference'
 import { originOf, type Sourced } from '../data/reference'
 import { INCH } from '../data/units'
 import type { Check } from '../frame/check'
-import { PITH_CLEARANCE } from '../wood/section'
+import { times } from '../wood/joints'
+import { inverselyScattered } from '../wood/scatter'
+import { checkOpening, PITH_CLEARANCE } from '../wood/section'
 import { cornerOff } from '../wood/twist'
 import { densityAt } from '../wood/weight'
 import type { Facts } from './facts'
 import { housingNeeded } from './joints'
-import { GRAIN_ANGLES, type OptionFacts } from './option-facts'
+import { GRAIN_ANGLES, mix, type OptionFacts } from './option-facts'
 import { ANSWERED, computed, limitQuantity, PRACTICE, quantity } from './say'
 import { heaviestOf } from './sticks'
 
@@ -88,37 +90,46 @@ function deliveredOrigin(o: OptionFacts, reference: Reference): Origin {
   })
 }
 
-function strainFigure(o: OptionFacts, facts: Facts, reference: Reference, strain: number, share: number): Quantity {
+/** How far the wood's shrinkage lies from its mean, piece by piece. */
+const scatterOf = (reference: Reference): Quantity =>
+  quantity('percent', reference.scatter.shrinkage.of, reference.scatter.shrinkage.origin)
+
+function strainFigure(o: OptionFacts, facts: Facts, reference: Reference, share: number): Quantity {
+  const { value, low, high } = mix(o.radial, o.tangential, share)
   return quantity(
     'percent',
-    strain,
+    value,
     computed(reference, 'shrinkage', {
       'radial, to oven-dry': quantity('percent', o.wood.radial, o.wood.shrinkageOrigin),
       'tangential, to oven-dry': quantity('percent', o.wood.tangential, o.wood.shrinkageOrigin),
       Mf: quantity('moisture', o.wood.fibreSaturation, o.wood.fibreSaturationOrigin),
       k: quantity('ratio', share, computed(reference, 'face-share')),
       'M on delivery': deliveredFigure(o, facts, reference),
-      'M in service': serviceMoistureFigure(facts, reference)
-    })
+      'M in service': serviceMoistureFigure(facts, reference),
+      c: scatterOf(reference)
+    }),
+    { low, high }
   )
 }
 
-const faceOf = (share: number, side: number, strain: number, o: OptionFacts, facts: Facts, reference: Reference) =>
-  quantity(
+function faceOf(share: number, side: number, o: OptionFacts, facts: Facts, reference: Reference): Quantity {
+  const { value, low, high } = times(mix(o.radial, o.tangential, share), side)
+  return quantity(
     'gap',
-    strain * side,
+    value,
     computed(reference, 'face', {
-      strain: strainFigure(o, facts, reference, strain, share),
+      strain: strainFigure(o, facts, reference, share),
       k: quantity('ratio', share, computed(reference, 'face-share')),
       face: quantity('gap', side, practice)
-    })
+    }),
+    { low, high }
   )
+}
 
-export const faceFigure: FigureOf = (o, facts, reference) =>
-  faceOf(o.shares.depth, o.section[1], o.faceStrain, o, facts, reference)
+export const faceFigure: FigureOf = (o, facts, reference) => faceOf(o.shares.depth, o.section[1], o, facts, reference)
 
 export const breadthFigure: FigureOf = (o, facts, reference) =>
-  faceOf(o.shares.breadth, o.section[0], o.breadthShrinkage / o.section[0], o, facts, reference)
+  faceOf(o.shares.breadth, o.section[0], o, facts, reference)
 
 /** Change of the longest stick's own length: always a range. */
 export const lengthFigure: FigureOf = (o, facts, reference) => {
@@ -166,6 +177,7 @@ export const twistFigure: FigureOf = (o, facts, reference) => {
       'grain at the pith': limitQuantity(reference, GRAIN_ANGLES[o.wood.traits.twist.level], 'angle'),
       s: quantity('percent', o.tangentialToCome, o.wood.shrinkageOrigin),
       L: quantity('span', facts.stick, ANSWERED),
+      c: scatterOf(reference),
       'turn, end to end': quantity('angle', degrees(value), computed(reference, 'twist'), {
         low: degrees(low),
         high: degrees(high)
@@ -189,7 +201,7 @@ export const gapFigure: FigureOf = (o, facts, reference) =>
     'gap',
     o.gap,
     computed(reference, 'gap', {
-      'strain across': strainFigure(o, facts, reference, o.postStrain, o.postShare),
+      'strain across': strainFigure(o, facts, reference, o.postShare),
       'post’s face': quantity('diameter', o.section[0], practice),
       'strain along': quantity(
         'percent',
@@ -205,16 +217,20 @@ export const gapFigure: FigureOf = (o, facts, reference) =>
     { low: Math.min(o.gap, o.gapLow), high: Math.max(o.gap, o.gapHigh) }
   )
 
-export const checksFigure: FigureOf = (o, _facts, reference) =>
+/** What checks round a boxed piece may open at the most, its wood shrinking more than the mean of its kind. */
+export const checksAcross = (o: OptionFacts, depth: number, reference: Reference): Quantity =>
   quantity(
     'gap',
-    o.checkOpening,
+    checkOpening(depth / 2, o.dryRadial, o.dryTangential) * (1 + reference.scatter.shrinkage.of),
     computed(reference, 'checks', {
-      d: quantity('gap', o.section[1] / 2, practice),
+      d: quantity('gap', depth / 2, practice),
       'eT, green to driest': quantity('percent', o.dryTangential, o.wood.shrinkageOrigin),
-      'eR, green to driest': quantity('percent', o.dryRadial, o.wood.shrinkageOrigin)
+      'eR, green to driest': quantity('percent', o.dryRadial, o.wood.shrinkageOrigin),
+      c: scatterOf(reference)
     })
   )
+
+export const checksFigure: FigureOf = (o, _facts, reference) => checksAcross(o, o.section[1], reference)
 
 export const logFigure: FigureOf = (o, facts, reference) =>
   quantity(
@@ -254,8 +270,8 @@ export const durabilityFigure: FigureOf = (o, _facts, reference) => {
   )
 }
 
-export const readyFigure: FigureOf = (o, _facts, reference) =>
-  quantity('weeks', o.readyWeeks, computed(reference, 'ready'))
+export const readyFigure: FigureOf = ({ readyWeeks, readyLow: low, readyHigh: high }, _facts, reference) =>
+  quantity('weeks', readyWeeks, computed(reference, 'ready'), low < high ? { low, high } : {})
 
 /** Money carries the mark of the sheet: invented, or the shop's own. */
 export const sheetOrigin = (placeholder: boolean) =>
@@ -271,8 +287,11 @@ export function moneyFigures(o: OptionFacts, reference: Reference, placeholder: 
   })
   const price = mark(quantity('pricePerVolume', o.price.total, computed(reference, 'price')))
   const volume = quantity('volume', o.volume, computed(reference, 'volume'))
-  const timber = mark(quantity('money', o.timberCost, computed(reference, 'timber-cost', { amount: volume, price })))
-  const job = mark(quantity('money', o.jobCost, computed(reference, 'job-cost', { timber })))
+  const off = (sum: number) => ({ low: sum * (1 - o.bill.band), high: sum * (1 + o.bill.band) })
+  const timber = mark(
+    quantity('money', o.timberCost, computed(reference, 'timber-cost', { amount: volume, price }), off(o.timberCost))
+  )
+  const job = mark(quantity('money', o.jobCost, computed(reference, 'job-cost', { timber }), off(o.jobCost)))
   return {
     pricePerVolume: price,
     volume,
@@ -288,11 +307,21 @@ export function moneyFigures(o: OptionFacts, reference: Reference, placeholder: 
   }
 }
 
+/** A sag with the range that the scatter of stiffness gives it. */
+export function sagFigure(check: Check, reference: Reference): Quantity {
+  const { of, origin } = reference.scatter.elasticity
+  const { value, low, high } = inverselyScattered(check.demand, of)
+  return quantity('gap', value, computed(reference, check.id, { 'scatter of E': quantity('percent', of, origin) }), {
+    low,
+    high
+  })
+}
+
 /** A check of the frame as demand, capacity and ratio. */
 export function checkFigures(check: Check, reference: Reference) {
   const origin = computed(reference, check.id)
   return {
-    demand: quantity(check.kind, check.demand, origin),
+    demand: check.kind === 'gap' ? sagFigure(check, reference) : quantity(check.kind, check.demand, origin),
     capacity: quantity(check.kind, check.capacity, origin),
     ratio: quantity('ratio', check.ratio, origin)
   }

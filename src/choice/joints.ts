@@ -11,6 +11,7 @@ import {
   scarf,
   tenonedGirt
 } from '../wood/joints'
+import { widened } from '../wood/scatter'
 import { changeBetween } from '../wood/shrinkage'
 import { type Facts, limit } from './facts'
 import { lengthwiseTotal, mix, type OptionFacts } from './option-facts'
@@ -28,18 +29,19 @@ export type Strains = Pick<OptionFacts, 'radial' | 'tangential' | 'lengthStrain'
 
 /**
  * Strains of an option once part of its shrinkage is made: what `jointsOf` needs to tell a gap before all is settled, as
- * against the drying clock. On delivery nothing has moved. The band of delivery is carried; that of the seasons is not.
+ * against the drying clock. On delivery nothing has moved. The bands of delivery and of
+ * the wood itself are carried; that of the seasons is not.
  * @param shrunk part of the shrinkage to oven-dry that the section has made, 0 to 1
  */
 export function strainsAt(o: OptionFacts, shrunk: number, reference: Reference): Strains {
   const { wood, asIf } = o
   const fsp = wood.fibreSaturation
   const by = (total: number, from: number) => Math.max(0, changeBetween(total, from, fsp * (1 - shrunk), fsp))
-  const band = (total: number): Band => ({
-    value: by(total, asIf.value),
-    low: by(total, asIf.low),
-    high: by(total, asIf.high)
-  })
+  const band = (total: number): Band =>
+    widened(
+      { value: by(total, asIf.value), low: by(total, asIf.low), high: by(total, asIf.high) },
+      reference.scatter.shrinkage.of
+    )
   const [low, high] = lengthwiseTotal(wood, reference)
   return {
     radial: band(wood.radial),

@@ -7,6 +7,7 @@ import type { Section } from '../frame/values'
 import { type Bill, bill, type PriceParts, priceParts } from '../shop/price'
 import { transverseDiffusion } from '../wood/diffusivity'
 import type { Band } from '../wood/joints'
+import { widened } from '../wood/scatter'
 import { checkOpening, faceShares, type Heart, logDiameterNeeded } from '../wood/section'
 import { changeBetween, dimensionChange } from '../wood/shrinkage'
 import { swingShare } from '../wood/swing'
@@ -36,7 +37,10 @@ export interface OptionFacts {
   readonly yardWeeks: number
   /** Weeks from order to standing. */
   readonly readyWeeks: number
-  /** Strain still to come, fractions; low and high by the seasons and by how dry it may come. */
+  /** The same if it dries as quickly or as slowly as it may. */
+  readonly readyLow: number
+  readonly readyHigh: number
+  /** Strain still to come, fractions; low and high by the seasons, by how dry it may come and by how wood scatters. */
   readonly radial: Band
   readonly tangential: Band
   readonly radialToCome: number
@@ -141,11 +145,9 @@ export function optionFacts(
   const dryRadial = toCome(wood.radial, facts.service.driest, fsp)
   const dryTangential = toCome(wood.tangential, facts.service.driest, fsp)
   const { mean, wettest, driest } = facts.service
-  const bandOf = (total: number, value: number): Band => ({
-    value,
-    low: toCome(total, wettest, asIf.low),
-    high: toCome(total, driest, asIf.high)
-  })
+  const scatter = reference.scatter.shrinkage.of
+  const bandOf = (total: number, value: number): Band =>
+    widened({ value, low: toCome(total, wettest, asIf.low), high: toCome(total, driest, asIf.high) }, scatter)
   const across = { radial: bandOf(wood.radial, radial), tangential: bandOf(wood.tangential, tangential) }
   const shares = sharesOf(option.heart, section)
   // Which way a post is turned is not known: the way that moves more is the one to plan for.
@@ -194,6 +196,8 @@ export function optionFacts(
     asIf,
     yardWeeks: came.yardWeeks,
     readyWeeks: came.weeks,
+    readyLow: came.weeksLow,
+    readyHigh: came.weeksHigh,
     radialToCome: radial,
     tangentialToCome: tangential,
     radial: across.radial,
@@ -218,7 +222,8 @@ export function optionFacts(
       section,
       facts.stick,
       tangential,
-      limit(reference, 'twist-explained')
+      limit(reference, 'twist-explained'),
+      scatter
     ),
     dryRadial,
     dryTangential,

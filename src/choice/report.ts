@@ -70,7 +70,8 @@ function memberReport(m: Member, c: Context): MemberReport {
             ...computed(c.reference, 'section'),
             ...(values ? { mark: values.origin.mark, sources: [...values.origin.sources, { key: 'nds' }] } : {})
           }),
-          ...(ratio ? { ratio: { ...ratio, kind: 'percent' } } : {})
+          // To whole hundredths: no load is known better.
+          ...(ratio ? { ratio: { ...ratio, kind: 'percent', value: Math.round(Number(ratio.value) * 100) / 100 } } : {})
         }
       )
     : sentence(`${name}: no section of the series passes${why ? `, for ${why}` : ''}.`)

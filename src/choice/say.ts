@@ -58,6 +58,9 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 /** A figure that keeps its source and formula but not what went into it: for long lists. */
 export const bare = (q: Quantity): Quantity => ({ ...q, origin: withoutInputs(q.origin) })
 
+/** A figure without its range: for bars, parts of a bill and whatever else is said to be about so much. */
+export const middle = ({ low: _low, high: _high, ...rest }: Quantity): Quantity => rest
+
 /** A sentence whose figures are all bare. */
 export function lean(s: Sentence): Sentence {
   if (!s.values) return s

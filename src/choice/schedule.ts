@@ -6,7 +6,7 @@ import { percent } from '../data/units'
 import { clockJobOf } from './brief/clock'
 import { clockOf } from './clock'
 import type { Clock } from './clock-types'
-import { chamberDays, shopWeeks, yardTime } from './delivery'
+import { chamberWeeks, shopWeeks, yardTime } from './delivery'
 import { limit } from './facts'
 import type { Judged } from './judge'
 import type { Context } from './rule'
@@ -45,10 +45,9 @@ function weeksOf({ facts: o }: Judged, { facts, reference, sheet }: Context): We
     const { weeks, low, high } = yardTime(facts, reference, o.wood, o.section, mostYard, fixed)
     return { asked, lead, dry: { id: 'yard', weeks, low, high }, joinery, waits }
   }
-  const weeks = chamberDays(o.seasoning, o.section[0]) / WEEK
-  const band = percent(o.seasoning.daysBandPercent ?? 0)
+  const { value: weeks, low, high } = chamberWeeks(o.seasoning, o.section[0])
   const id = seasoning === 'kiln' ? 'kiln' : 'vacuum'
-  return { asked, lead, dry: { id, weeks, low: weeks * (1 - band), high: weeks * (1 + band) }, joinery, waits }
+  return { asked, lead, dry: { id, weeks, low, high }, joinery, waits }
 }
 
 /** Weeks from the order to the start of the clock: felled and sawn, or out of the vacuum. */
@@ -114,8 +113,7 @@ function readyOf(
     ...(dry ? { [`in the ${dry.id}`]: quantity('weeks', dry.weeks, computed(reference, 'ready'), dry) } : {}),
     joinery: own(joinery)
   })
-  const off = dry ? { low: o.readyWeeks - dry.weeks + dry.low, high: o.readyWeeks - dry.weeks + dry.high } : {}
-  return quantity('weeks', o.readyWeeks, origin, off)
+  return quantity('weeks', o.readyWeeks, origin, dry ? { low: o.readyLow, high: o.readyHigh } : {})
 }
 
 /** The schedule of one wood and cut: `first` the option that the brief puts first, `curve` its clock. Deterministic. */

@@ -2,6 +2,8 @@
  * The value of an option on each criterion, 0 worst to 1 best acceptable, on scales stated in `content/limits.json`.
  * Source of the scales: bentwise-scale.
  */
+
+import type { Reference } from '../data/reference'
 import { FOOT, INCH } from '../data/units'
 import { cornerOff } from '../wood/twist'
 import { type Facts, limit } from './facts'
@@ -13,9 +15,9 @@ import { CRITERIA, type Criterion } from './types'
 const clamp = (x: number) => Math.min(1, Math.max(0, x))
 
 /** 1 at the cheapest option of the sheet, 0 at four times its cost, even by ratio between. */
-function cost(o: OptionFacts, c: Context): number {
-  if (!(c.cheapest > 0)) return 1
-  return clamp(1 - Math.log(o.timberCost / c.cheapest) / Math.log(limit(c.reference, 'scale-cost-worst')))
+export function costAt(timber: number, cheapest: number, reference: Reference): number {
+  if (!(cheapest > 0)) return 1
+  return clamp(1 - Math.log(timber / cheapest) / Math.log(limit(reference, 'scale-cost-worst')))
 }
 
 /** At a shoulder gap of `opening`, mm: the gap with what it does each year, check opening and twist that may come; whoever minds less, sees less difference. */
@@ -67,10 +69,10 @@ function stoutness(o: OptionFacts, c: Context): number {
 }
 
 /** Weeks to spare, full at half a year; no hurry, no difference. */
-function time(o: OptionFacts, { facts, reference }: Context): number {
+export function timeAt(readyWeeks: number, { facts, reference }: Context): number {
   if (facts.standsWeeks === null) return 1
   const least = limit(reference, 'score-time-least')
-  return clamp(least + ((1 - least) * (facts.standsWeeks - o.readyWeeks)) / limit(reference, 'scale-slack-best'))
+  return clamp(least + ((1 - least) * (facts.standsWeeks - readyWeeks)) / limit(reference, 'scale-slack-best'))
 }
 
 function local(o: OptionFacts, { facts, reference }: Context): number {
@@ -84,12 +86,12 @@ function local(o: OptionFacts, { facts, reference }: Context): number {
 }
 
 const SCALES: Readonly<Record<Criterion, (o: OptionFacts, c: Context) => number>> = {
-  cost,
+  cost: (o, c) => costAt(o.timberCost, c.cheapest, c.reference),
   movement: (o, c) => movementAt(o, c, o.gap),
   durability: (o, c) => durabilityAt(o.durabilityClass, c),
   look,
   stoutness,
-  time,
+  time: (o, c) => timeAt(o.readyWeeks, c),
   local
 }
 

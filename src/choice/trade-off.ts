@@ -13,7 +13,7 @@ import {
 import type { Judged } from './judge'
 import { HEART_SAYS } from './report'
 import type { Context } from './rule'
-import { bare, computed, quantity, sentence } from './say'
+import { bare, computed, quantity, sentence, middle as withoutRange } from './say'
 
 export const AXES = [
   'jobCost',
@@ -104,7 +104,7 @@ export function tradeOff(
   const figure = (id: AxisId, { facts: o }: Judged): Quantity =>
     bare(
       id === 'jobCost'
-        ? moneyFigures(o, c.reference, c.sheet.placeholder).jobCost
+        ? withoutRange(moneyFigures(o, c.reference, c.sheet.placeholder).jobCost)
         : FIGURES[id](o, c.facts, c.reference)
     )
   const xs = can.map((j) => figure(xId, j))

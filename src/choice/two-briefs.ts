@@ -1,6 +1,6 @@
 /** Two briefs side by side: what was answered differently, what comes out, and the difference in sentences. */
 import type { Quantity, Sentence } from '../data/quantity'
-import { listed, sentence } from './say'
+import { listed, middle, sentence } from './say'
 import type { Brief, OptionReport } from './types'
 
 export interface TwoRow {
@@ -179,10 +179,15 @@ function saysOf(a: Brief, b: Brief, answers: readonly TwoRow[]): Sentence[] {
       Math.abs(number(x.jobCost) - number(y.jobCost)) < 0.02 * Math.max(number(x.jobCost), number(y.jobCost))
     says.push(
       nearly
-        ? sentence('Both cost about the same: {first} for the whole job.', { first: x.jobCost })
+        ? sentence('Both cost about the same: some {first} for the whole job.', { first: middle(x.jobCost) })
         : sentence(
-            `The ${number(x.jobCost) < number(y.jobCost) ? 'first' : 'second'} is the cheaper: the whole job comes to {first} in the first, {second} in the second, the timber of it to {t1} and {t2}.`,
-            { first: x.jobCost, second: y.jobCost, t1: x.timberCost, t2: y.timberCost }
+            `The ${number(x.jobCost) < number(y.jobCost) ? 'first' : 'second'} is the cheaper: the whole job comes to about {first} in the first, {second} in the second, the timber of it to {t1} and {t2}.`,
+            {
+              first: middle(x.jobCost),
+              second: middle(y.jobCost),
+              t1: middle(x.timberCost),
+              t2: middle(y.timberCost)
+            }
           )
     )
     if (Math.round(number(x.readyWeeks)) !== Math.round(number(y.readyWeeks)))

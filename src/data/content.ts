@@ -12,6 +12,7 @@ export const content: Content = {
   sources: one(import.meta.glob('../../content/sources.json', { eager: true, import: 'default' })),
   formulas: one(import.meta.glob('../../content/formulas.json', { eager: true, import: 'default' })),
   limits: one(import.meta.glob('../../content/limits.json', { eager: true, import: 'default' })),
+  scatter: one(import.meta.glob('../../content/scatter.json', { eager: true, import: 'default' })),
   decay: one(import.meta.glob('../../content/decay.json', { eager: true, import: 'default' })),
   seasonings: one(import.meta.glob('../../content/seasonings.json', { eager: true, import: 'default' })),
   drying: one(import.meta.glob('../../content/drying.json', { eager: true, import: 'default' })),

@@ -20,6 +20,7 @@ import {
   type SeasoningContent,
   type SeriesContent,
   type SpeciesContent,
+  scatterSchema,
   seasoningsSchema,
   seriesSchema,
   sourcesSchema,
@@ -156,6 +157,13 @@ export interface Limit {
   readonly origin: Origin
 }
 
+export type ScatterId = keyof v.InferOutput<typeof scatterSchema>
+/** How far single pieces lie from the mean of their wood: a coefficient of variation, fraction. */
+export interface Scatter {
+  readonly of: number
+  readonly origin: Origin
+}
+
 /** How a room is kept: set points in degrees C, the vapour that living in it adds, and caps on its humidity. */
 export interface RoomAir {
   readonly heatedC: number
@@ -179,6 +187,8 @@ export interface Reference {
   readonly sources: v.InferOutput<typeof sourcesSchema>
   readonly formulas: v.InferOutput<typeof formulasSchema>
   readonly limits: ReadonlyMap<string, Limit>
+  /** Coefficients of variation, fractions, of what timber scatters in. */
+  readonly scatter: Readonly<Record<ScatterId, Scatter>>
   /** Series of sections to choose from. */
   readonly series: ReadonlyMap<string, SeriesContent>
   readonly decay: v.InferOutput<typeof decaySchema>
@@ -307,6 +317,7 @@ export interface Content {
   readonly sources: unknown
   readonly formulas: unknown
   readonly limits: unknown
+  readonly scatter: unknown
   readonly decay: unknown
   readonly seasonings: unknown
   readonly drying: unknown
@@ -409,6 +420,11 @@ function toDesignRow(d: DesignValueContent): DesignRow {
     origin: originOf(d)
   }
 }
+
+const toScatter = (entries: v.InferOutput<typeof scatterSchema>): Reference['scatter'] =>
+  Object.fromEntries(
+    Object.entries(entries).map(([id, s]) => [id, { of: percent(s.percent), origin: originOf(s) }])
+  ) as unknown as Reference['scatter']
 
 function toDrying({ surface, yards, kiln, stages }: v.InferOutput<typeof dryingSchema>): Drying {
   return {
@@ -535,6 +551,7 @@ export function buildReference(content: Content): Reference {
         { value: l.value, unit: l.unit, about: l.about, origin: originOf(l) }
       ])
     ),
+    scatter: toScatter(v.parse(scatterSchema, content.scatter)),
     series: byId(v.parse(seriesSchema, content.series)),
     decay: v.parse(decaySchema, content.decay),
     seasonings: byId(v.parse(seasoningsSchema, content.seasonings)),

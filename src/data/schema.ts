@@ -230,6 +230,18 @@ export const limitSchema = v.strictObject({
 })
 export const limitsSchema = v.record(key, limitSchema)
 
+/** Coefficients of variation: how far single pieces lie from the mean of their wood, one standard deviation of that mean. */
+const scattered = v.strictObject({ about: text, percent: v.pipe(v.number(), v.gtValue(0), v.ltValue(60)), ...origin })
+export const scatterSchema = v.strictObject({
+  bending: scattered,
+  elasticity: scattered,
+  'compression-parallel': scattered,
+  'compression-perpendicular': scattered,
+  shear: scattered,
+  gravity: scattered,
+  shrinkage: scattered
+})
+
 /** A series of sections to choose from: the shop's own, less what planing takes, or plain steps. */
 const seriesEntry = { id: key, about: text, ...origin }
 export const seriesSchema = v.array(

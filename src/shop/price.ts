@@ -46,7 +46,8 @@ export interface Bill {
   /** Each part of the work beside the timber, in the sheet's order; one that the sheet leaves out is not there. */
   readonly work: Readonly<Partial<Record<Work, number>>>
   readonly job: number
-  /** How far a quote may come out from it, by the sheet's own band. */
+  /** How far a quote may come out from it, by the sheet's own band, a fraction of every sum. */
+  readonly band: number
   readonly low: number
   readonly high: number
 }
@@ -75,5 +76,5 @@ export function bill(sheet: ShopSheetContent, volume: number, perVolume: number)
     job += (sum * charge.value) / 100
   }
   const band = sheet.priceBandPercent / 100
-  return { timber, work, job, low: job * (1 - band), high: job * (1 + band) }
+  return { timber, work, job, band, low: job * (1 - band), high: job * (1 + band) }
 }

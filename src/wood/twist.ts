@@ -73,9 +73,11 @@ export interface Twist {
 
 /**
  * The band of twist of a timber as its rings shrink by `strain`, radians. The formula explains a share of the scatter that is
- * seen; the rest, one standard deviation of it either way, is the band: about two sticks of three fall inside.
- * Source: derived (residual of a fit that explains x: sqrt((1 - x)/x) of what it gives).
+ * seen; the rest, one standard deviation of it either way, is the band, with how far the wood's shrinkage scatters as an
+ * independent part: about two sticks of three fall inside.
+ * Source: derived (residual of a fit that explains x: sqrt((1 - x)/x) of what it gives; independent parts add as squares).
  * @param explained share of the variation that the formula explains, above 0 to 1
+ * @param shrinks coefficient of variation of the shrinkage, fraction
  */
 export function twistOf(
   heart: Heart,
@@ -83,12 +85,13 @@ export function twistOf(
   section: readonly [number, number],
   length: number,
   strain: number,
-  explained: number
+  explained: number,
+  shrinks: number
 ): Twist {
   if (!(explained > 0 && explained <= 1)) throw new RangeError(`a share explained lies above 0 to 1, not ${explained}`)
   const turn = heart === 'boxed' ? boxedTwist : freeTwist
   const value = turn(grain, section[0], section[1], length, strain)
-  const scatter = Math.sqrt((1 - explained) / explained)
+  const scatter = Math.hypot(Math.sqrt((1 - explained) / explained), shrinks)
   return { value, low: value * Math.max(0, 1 - scatter), high: value * (1 + scatter) }
 }
 

@@ -37,7 +37,7 @@ describe('a 16 ft 8 x 8, green to a heated room (bands, no promise)', () => {
   const section = [8 * INCH, 8 * INCH] as const
   const strain = shrinkageFromGreen(0.076, 0.08, 0.3)
   const grain = { atPith: (limit('grain-angle-1') * Math.PI) / 180, fall: limit('grain-fall') }
-  const of = (heart: 'boxed' | 'free') => twistOf(heart, grain, section, 16 * FOOT, strain, limit('twist-explained'))
+  const of = (heart: 'boxed' | 'free') => twistOf(heart, grain, section, 16 * FOOT, strain, limit('twist-explained'), 0)
   it('boxed, of a wood that twists some, it could turn by half an inch to an inch and a half at a corner', () => {
     const { value, high } = of('boxed')
     expect(cornerOff(value, section[1]) / INCH).toBeGreaterThan(0.5)

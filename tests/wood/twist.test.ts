@@ -38,13 +38,13 @@ describe('twist', () => {
   })
   it('the band holds its middle and is nothing where all is explained', () => {
     const g = { atPith: 0.05, fall: 100 }
-    const band = twistOf('boxed', g, [200, 200], 5000, 0.05, 0.66)
+    const band = twistOf('boxed', g, [200, 200], 5000, 0.05, 0.66, 0)
     expect(band.low).toBeLessThan(band.value)
     expect(band.high).toBeGreaterThan(band.value)
-    const sure = twistOf('boxed', g, [200, 200], 5000, 0.05, 1)
+    const sure = twistOf('boxed', g, [200, 200], 5000, 0.05, 1, 0)
     expect(sure.low).toBe(sure.high)
     // A fit that explains little leaves more than itself open: the low end is then nothing, not negative.
-    expect(twistOf('boxed', g, [200, 200], 5000, 0.05, 0.3).low).toBe(0)
+    expect(twistOf('boxed', g, [200, 200], 5000, 0.05, 0.3, 0).low).toBe(0)
   })
   it('a corner stands off by the face times the sine, at most by the face', () => {
     expect(cornerOff(Math.PI / 6, 200)).toBeCloseTo(100, 10)
@@ -57,6 +57,6 @@ describe('twist', () => {
     expect(() => shellTwist(0.05, 50, -1, 0.05)).toThrow(RangeError)
     expect(() => boxedTwist(g, 0, 200, 1000, 0.05)).toThrow(RangeError)
     expect(() => boxedTwist(g, 200, 200, 1000, Number.NaN)).toThrow(RangeError)
-    expect(() => twistOf('boxed', g, [200, 200], 1000, 0.05, 0)).toThrow(RangeError)
+    expect(() => twistOf('boxed', g, [200, 200], 1000, 0.05, 0, 0)).toThrow(RangeError)
   })
 })

@@ -5,7 +5,7 @@ import { BOARD_FOOT, percent } from '../../data/units'
 import { limit } from '../facts'
 import type { Judged } from '../judge'
 import type { Context } from '../rule'
-import { ANSWERED, computed, quantity, sentence } from '../say'
+import { ANSWERED, computed, middle, quantity, sentence } from '../say'
 import type { CostLine, CostReport, OptionReport } from '../types'
 
 const WORK_NAMES = {
@@ -44,8 +44,8 @@ function linesOf(reports: readonly OptionReport[], c: Context): CostLine[] {
   return reports.map((report) => ({
     option: report.option.id,
     short: report.short,
-    timber: report.figures.timberCost,
-    job: report.figures.jobCost,
+    timber: middle(report.figures.timberCost),
+    job: middle(report.figures.jobCost),
     adds: cheapest && report !== cheapest ? added(cheapest, report, c) : null
   }))
 }
@@ -99,9 +99,9 @@ export function costSection(
   if (!lead || !judged) return { ...nothing, says: [sentence('No price is given for a choice that cannot be made.')] }
   const { figures: f } = lead
   const { bill } = judged.facts
-  const total = { ...f.jobCost, low: bill.low, high: bill.high }
+  const total = f.jobCost
   const lines = [
-    { name: 'Timber', cost: f.timberCost },
+    { name: 'Timber', cost: middle(f.timberCost) },
     ...WORK.flatMap((part) => {
       const cost = bill.work[part]
       return cost === undefined ? [] : [{ name: WORK_NAMES[part], cost: workFigure(part, cost, lead, c) }]
@@ -114,7 +114,7 @@ function saysOf(lead: OptionReport, total: Quantity, woods: readonly OptionRepor
   const f = lead.figures
   const says = [
     sentence(
-      'The timber comes to about {timber}, which is {share} of the whole: {volume} at {price}. These main timbers, cut and raised, come to {frame}.',
+      'The timber costs {timber}, about {share} of the whole: {volume} at {price}. These main timbers, cut and raised, cost {frame}; a quote may fall anywhere in such a range.',
       { timber: f.timberCost, share: f.timberShare, frame: total, volume: f.volume, price: f.pricePerVolume }
     ),
     ...sumSays(total, c)

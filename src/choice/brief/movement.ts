@@ -8,11 +8,11 @@ import { swingDepth } from '../../wood/swing'
 import { cornerOff, twistOf } from '../../wood/twist'
 import type { ClockReport } from '../clock-types'
 import { limit } from '../facts'
-import { diffusivityFigure } from '../figures'
+import { checksAcross, diffusivityFigure } from '../figures'
 import type { Judged } from '../judge'
 import { GRAIN_ANGLES, grainOf } from '../option-facts'
 import type { Context } from '../rule'
-import { computed, limitQuantity, PRACTICE, quantity, sentence } from '../say'
+import { bare, computed, limitQuantity, PRACTICE, quantity, sentence } from '../say'
 import type { Brief, LogEnd, OptionReport } from '../types'
 import { jointLines, shoulderOf } from './joints'
 
@@ -24,7 +24,6 @@ export function logEnds(lead: Judged, c: Context): LogEnd[] {
     Math.max(0, changeBetween(total, wood.fibreSaturation, service, wood.fibreSaturation))
   const radial = strain(wood.radial)
   const tangential = strain(wood.tangential)
-  const { dryRadial, dryTangential } = lead.facts
   const exaggeration = 3
   return (['boxed', 'free'] as const).map((heart): LogEnd => {
     const shape = sectionShape({ heart, breadth: section[0], depth: section[1], radial, tangential, exaggeration })
@@ -47,11 +46,7 @@ export function logEnds(lead: Judged, c: Context): LogEnd[] {
               'Boxed heart, from a {log} log. It cannot close round the pith: the checks on a face open up to {opening} in all, drawn here as one.',
               {
                 log,
-                opening: quantity(
-                  'gap',
-                  2 * Math.PI * (section[1] / 2) * (dryTangential - dryRadial),
-                  computed(c.reference, 'checks')
-                )
+                opening: bare(checksAcross(lead.facts, section[1], c.reference))
               }
             )
           : sentence(
@@ -69,7 +64,15 @@ function twistSays(judged: Judged, c: Context): Sentence[] {
   const length = limit(reference, 'twist-length') * FOOT
   const explained = limit(reference, 'twist-explained')
   const turned = (heart: Heart) =>
-    twistOf(heart, grainOf(wood, reference), section, length, tangentialToCome, explained)
+    twistOf(
+      heart,
+      grainOf(wood, reference),
+      section,
+      length,
+      tangentialToCome,
+      explained,
+      reference.scatter.shrinkage.of
+    )
   const off = (heart: Heart): Quantity => {
     const { high } = turned(heart)
     const turn = quantity('angle', (high * 180) / Math.PI, computed(reference, 'twist'))

@@ -1,15 +1,14 @@
 /** What every stick of an option does from delivery to where it lives: across both faces, in checks, in twist. */
 import type { Quantity, Sentence } from '../../data/quantity'
 import type { Band } from '../../wood/joints'
-import { checkOpening } from '../../wood/section'
 import { cornerOff, twistOf } from '../../wood/twist'
 import { stickName } from '../cut-list'
 import type { MoveLine } from '../detail-types'
 import { limit } from '../facts'
-import { deliveredFigure, serviceMoistureFigure } from '../figures'
+import { checksAcross, deliveredFigure, serviceMoistureFigure } from '../figures'
 import { GRAIN_ANGLES, grainOf, mix, type OptionFacts, sharesOf } from '../option-facts'
 import type { Context } from '../rule'
-import { computed, limitQuantity, PRACTICE, quantity, sentence } from '../say'
+import { bare, computed, limitQuantity, PRACTICE, quantity, sentence } from '../say'
 import type { Stick } from '../sticks'
 
 /** A strain over a side, as a length and as a share, with their range. */
@@ -43,7 +42,8 @@ function lineOf(stick: Stick, o: OptionFacts, c: Context): MoveLine {
     stick.section,
     stick.length,
     o.tangentialToCome,
-    limit(reference, 'twist-explained')
+    limit(reference, 'twist-explained'),
+    reference.scatter.shrinkage.of
   )
   const off = (angle: number) => cornerOff(Math.max(0, angle), d)
   return {
@@ -53,10 +53,7 @@ function lineOf(stick: Stick, o: OptionFacts, c: Context): MoveLine {
     breadthShare: breadth.part,
     depth: depth.by,
     depthShare: depth.part,
-    checks:
-      heart === 'boxed'
-        ? quantity('gap', checkOpening(d / 2, o.dryRadial, o.dryTangential), computed(reference, 'checks'))
-        : null,
+    checks: heart === 'boxed' ? bare(checksAcross(o, d, reference)) : null,
     twist: quantity(
       'gap',
       off(turn.value),

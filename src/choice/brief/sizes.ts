@@ -1,10 +1,11 @@
 /** The section "How big": what was sized, for which loads, and what is not in it. */
 import type { Quantity, Sentence } from '../../data/quantity'
+import type { Reference } from '../../data/reference'
 import type { MemberId } from '../../frame/job'
 import { LIFTS } from '../cut-list'
 import type { Drawn, DrawnPart } from '../drawn'
 import { type LoadedBy, limit } from '../facts'
-import { weightFigure } from '../figures'
+import { sagFigure, weightFigure } from '../figures'
 import { joineryOf } from '../joinery'
 import { joineryNeeds } from '../joinery-needs'
 import { joineryLine } from '../joinery-says'
@@ -66,6 +67,19 @@ function jointsSay({ facts: o }: Judged, steel: boolean, c: Context): Sentence {
   )
 }
 
+/** How far strength and stiffness scatter, and what of it the sizes hold already. */
+function scatterSays({ scatter: { bending, elasticity } }: Reference): Sentence {
+  return sentence(
+    'Clear wood of one kind scatters by {bending} in strength and {stiffness} in stiffness. Design values for bending, pull, push along the grain and shear are such as 19 pieces of 20 exceed, so that scatter is in the sizes; stiffness and crushing across the grain are means.',
+    {
+      bending: quantity('percent', bending.of, bending.origin),
+      stiffness: quantity('percent', elasticity.of, elasticity.origin)
+    },
+    [{ key: 'astm-d2555' }, { key: 'astm-d245' }],
+    'memory'
+  )
+}
+
 /** What was sized and how; for looks, that nothing is demanded. */
 export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
   const { facts, reference } = c
@@ -124,6 +138,16 @@ export function sizesSection(c: Context, lead: Judged | null): Brief['sizes'] {
       )
     )
   }
+  const sag = beam?.sized.section && beam.sized.checks.find((k) => k.id === 'deflection-total')
+  if (sag) {
+    says.push(
+      sentence(
+        'Fully loaded and after years, the beam sags {sag} at mid-span: stiffness differs from stick to stick, and two of three lie in that range.',
+        { sag: sagFigure(sag, reference) }
+      )
+    )
+  }
+  if (lead?.facts.frame.passes) says.push(scatterSays(reference))
   const joints = lead ? joineryOf(lead.facts, c) : []
   const joinery = joints.map((joint) => joineryLine(joint, reference))
   if (lead && joinery.length > 0)

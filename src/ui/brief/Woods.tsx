@@ -1,5 +1,5 @@
 /** Every wood of the shop, accounted for: those still in by rank, then those that went out with every reason. */
-import { bare, lean } from '../../choice/say'
+import { bare, lean, middle } from '../../choice/say'
 import type { Brief, WoodLine } from '../../choice/types'
 import type { Quantity } from '../../data/quantity'
 import { Q } from '../say/Q'
@@ -27,8 +27,8 @@ function Row({ line, lead }: { readonly line: WoodLine; readonly lead: boolean }
       <Cell label="Joint gap" num>
         <Q q={own(figures.shoulderGap)} />
       </Cell>
-      <Cell label="Whole job" num>
-        <Q q={own(figures.jobCost)} plain />
+      <Cell label="Whole job, about" num>
+        <Q q={own(middle(figures.jobCost))} plain />
       </Cell>
       <Cell label="In a word">
         <Say s={brief ? lean(line.says) : line.says} />
@@ -64,7 +64,7 @@ export function Woods({ brief }: { readonly brief: Brief }) {
                   Joint gap
                 </th>
                 <th scope="col" class="num">
-                  Whole job
+                  Whole job, about
                 </th>
                 <th scope="col">In a word</th>
               </tr>

@@ -27,11 +27,13 @@ const percent: Way = {
 /** Moisture of green wood varies by tens of percent from tree to tree. */
 const wholePercent: Way = { number: (v) => plain(v >= 0.4 ? Math.round(v * 10) * 10 : v * 100), after: unit('%') }
 const index: Way = { number: (v) => plain(v, 1) }
-const ratio: Way = { number: (v) => v.toFixed(2) }
+/** Two places where a hundredth counts; a slenderness of 15 is 15. */
+const ratio: Way = { number: (v) => (Math.abs(v) < 10 ? v.toFixed(2) : three(v)) }
 const count: Way = { number: (v) => plain(v) }
 const angle: Way = { number: (v) => plain(v, Math.abs(v) < 10 ? 1 : 0), after: '°' }
 /** Cents where they count; three figures above, since no estimate here knows more. */
 const price = (v: number): string => (v !== 0 && Math.abs(v) < 100 ? v.toFixed(2) : plain(significant(v, 3)))
+const roughly = (v: number): string => (Math.abs(v) < 10 ? price(v) : plain(significant(v, 2)))
 const money: Way = { before: '$', number: price }
 /** Millions of psi read better than six noughts. */
 const psi = (v: number): string => (Math.abs(v) >= 1e6 ? `${plain(v / 1e6, 2)}${NBSP}million` : three(v))
@@ -119,7 +121,9 @@ function format(q: Quantity, system: System): string {
       return wholePercent.number(single(q.value)) + (wholePercent.after ?? '')
     default: {
       const way = (system === 'us' ? US : SI)[q.kind]
-      const say = (v: number): string => (way.before ?? '') + way.number(v)
+      // The ends of a range of money are rough: two figures say all that is known of them.
+      const number = q.kind === 'money' && low < high ? roughly : way.number
+      const say = (v: number): string => (way.before ?? '') + number(v)
       return range(say(low), say(high)) + (way.after ?? '')
     }
   }
