@@ -1,18 +1,25 @@
 import preact from '@astrojs/preact'
 import sitemap from '@astrojs/sitemap'
 import { defineConfig } from 'astro/config'
-import { basePath } from './.ci/place.mjs'
+import { ownShop } from './.ci/own-shop.mjs'
+import { basePath, dist } from './.ci/place.mjs'
 
 export default defineConfig({
   output: 'static',
-  site: process.env.SITE_URL ?? 'https://bentwise.example',
+  // Without an address of its own the site names none: no canonical link, no sitemap, no picture for previews.
+  ...(process.env.SITE_URL ? { site: process.env.SITE_URL } : {}),
   base: basePath(),
+  outDir: dist,
   trailingSlash: 'always',
-  integrations: [preact(), sitemap()],
+  integrations: [
+    preact(),
+    ...(process.env.SITE_URL ? [sitemap({ filter: (page) => !/\/(brief|invite|offline)\/$/.test(page) })] : [])
+  ],
   // Highlighted code would need inline styles, which the policy below forbids.
   markdown: { syntaxHighlight: false },
   // What every live part needs, in one file: split by use it would pack worse, and the first view has a limit.
   vite: {
+    plugins: [ownShop()],
     environments: {
       client: {
         build: {

@@ -38,7 +38,8 @@ export function run(command, args, { env = {}, keep = false } = {}) {
  * a shell that was started before the install still holds the machine's own.
  * @param {string} script
  * @param {string[]} [args]
+ * @param {Record<string, string>} [env]
  */
-export function script(script, args = []) {
-  return run('npm', ['run', '-s', script, ...(args.length > 0 ? ['--', ...args] : [])])
+export function script(script, args = [], env = {}) {
+  return run('npm', ['run', '-s', script, ...(args.length > 0 ? ['--', ...args] : [])], { env })
 }

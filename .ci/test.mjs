@@ -20,20 +20,25 @@ function note(name, count) {
   console.log(`-- ${name}: ${count.passed} passed, ${count.failed} failed${skipped}`)
 }
 
-/** A check that passes or fails as a whole. @param {string} name @param {string} npmScript */
-async function check(name, npmScript) {
+/** @typedef {Record<string, string>} Env what a check is to see in its environment beside the rest */
+
+/** A check that passes or fails as a whole. @param {string} name @param {string} npmScript @param {Env} [env] */
+async function check(name, npmScript, env) {
   console.log(`\n== ${name}`)
-  const ok = (await script(npmScript)).code === 0
+  const ok = (await script(npmScript, [], env)).code === 0
   note(name, ok ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 })
 }
 
-/** A Vitest project, counted test by test. @param {string} name @param {'engine' | 'site'} project */
-async function tests(name, project) {
+/**
+ * A Vitest project, or some of its files, counted test by test.
+ * @param {string} name @param {'engine' | 'site'} project @param {string[]} [only] @param {Env} [env]
+ */
+async function tests(name, project, only = [], env = {}) {
   console.log(`\n== ${name}`)
   const file = join(reports, `${project}.json`)
   await rm(file, { force: true })
-  const args = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`]
-  const { code } = await script(`test:${project}`, args)
+  const args = [...only, '--reporter=default', '--reporter=json', `--outputFile.json=${file}`]
+  const { code } = await script(`test:${project}`, args, env)
   const report = await readFile(file, 'utf8').then(JSON.parse, () => undefined)
   const count = {
     passed: report?.numPassedTests ?? 0,
@@ -58,6 +63,14 @@ function failuresIn({ testResults }) {
   return sum
 }
 
+// The site as somebody else may publish it: in a folder of their own address, with their own shop sheet.
+const elsewhere = {
+  OUT_DIR: 'node_modules/.cache/bentwise/elsewhere',
+  BASE_PATH: '/some/folder/',
+  SITE_URL: 'https://frames.example',
+  BENTWISE_SHOP: 'tests/site/own-shop.json'
+}
+
 if (await ensureInstalled()) {
   await mkdir(reports, { recursive: true })
   await check('format and lint', 'check:lint')
@@ -66,6 +79,8 @@ if (await ensureInstalled()) {
   await tests('engine tests', 'engine')
   await check('build', 'build')
   await tests('site tests', 'site')
+  await check('build for elsewhere', 'build', elsewhere)
+  await tests('site tests elsewhere', 'site', ['elsewhere', 'whole'], elsewhere)
 } else {
   note('install', { passed: 0, failed: 1 })
 }

@@ -3,9 +3,10 @@ import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { describe, expect, it } from 'vitest'
+import { basePath, dist } from '../../.ci/place.mjs'
 
-const dist = join(import.meta.dirname, '../../dist')
-const base = process.env['BASE_PATH'] ?? '/'
+const base = basePath()
+
 const KB = 1024
 
 /** Path in dist/ of an address of the site. */
@@ -61,6 +62,7 @@ describe('first view', () => {
     'framers',
     'shop',
     'sources',
+    'search',
     'places',
     'invite',
     'compare',

@@ -45,6 +45,8 @@ export interface PageOptions {
   reducedMotion?: 'reduce' | 'no-preference'
   /** Complaints that this test expects, such as the browser's own remark on a page that answers 404. */
   allow?: readonly RegExp[]
+  /** The site's service worker would fill a cache of its own in each fresh profile: let in by the tests that are about it. */
+  serviceWorkers?: 'allow' | 'block'
   /** An origin from `serveDist()`; the shared server's unless given. */
   origin?: string
 }
@@ -67,7 +69,8 @@ export async function openPage(path: string, options: PageOptions = {}): Promise
     javaScriptEnabled: options.javaScriptEnabled ?? true,
     hasTouch: options.hasTouch ?? false,
     forcedColors: options.forcedColors ?? 'none',
-    reducedMotion: options.reducedMotion ?? 'no-preference'
+    reducedMotion: options.reducedMotion ?? 'no-preference',
+    serviceWorkers: options.serviceWorkers ?? 'block'
   })
   const complaints = listen(context, origin)
   onTestFinished(async () => {
@@ -87,6 +90,8 @@ function listen(context: BrowserContext, origin: string): string[] {
   const complaints: string[] = []
   context.on('console', (message) => {
     if (message.type() !== 'error' && message.type() !== 'warning') return
+    // Said by the test browser where it keeps the service worker out.
+    if (message.text() === 'Service Worker registration blocked by Playwright') return
     complaints.push(`console ${message.type()}: ${message.text()}`)
   })
   context.on('weberror', (error) => complaints.push(`uncaught: ${error.error().message}`))

@@ -1,10 +1,13 @@
+import { href } from './href'
+
 /**
  * The one script of a content page, inline and allowed by its hash: puts the remembered units and theme on <html>
  * before the first paint, and remembers a change. Everything else about the two switches is CSS (styles/units.css).
+ * It also lets "/" lead to the search, unless that was switched off there, and asks for the service worker.
  */
-function early() {
+function early(base: string) {
   const root = document.documentElement
-  const names = ['units', 'theme'] as const
+  const names = ['units', 'theme', 'slash'] as const
   root.dataset.script = ''
   const set = (name: string, value: string) => {
     // 'auto' follows the device, which is what no attribute means.
@@ -21,7 +24,7 @@ function early() {
   const apply = () => {
     for (const name of names) {
       const value = recall(name)
-      if (!value || !/^(us|si|light|dark|auto)$/.test(value)) continue
+      if (!value || !/^(us|si|light|dark|auto|off)$/.test(value)) continue
       set(name, value)
       const radio = document.getElementById(`${name}-${value}`) as HTMLInputElement | null
       if (radio) radio.checked = true
@@ -41,6 +44,18 @@ function early() {
       // as above
     }
   })
+  addEventListener('keydown', (event) => {
+    const at = event.target as HTMLElement
+    if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || root.dataset['slash']) return
+    if (at.matches('input:not([type=radio], [type=checkbox]), select, textarea')) return
+    const search = document.querySelector<HTMLElement>('#search-words, .site-search')
+    if (!search) return
+    event.preventDefault()
+    search.focus()
+    search.click()
+  })
+  // After the page: what is kept for later must not be in the way of what is wanted now.
+  addEventListener('load', () => navigator.serviceWorker?.register(`${base}sw.js`).catch(() => {}))
 }
 
-export const earlyScript = `(${early.toString().replace(/\s*\n\s*/g, '\n')})()`
+export const earlyScript = `(${early.toString().replace(/\s*\n\s*/g, '\n')})(${JSON.stringify(href('/'))})`
