@@ -13,7 +13,7 @@ addEventListener('install', (event) => {
 })
 
 addEventListener('activate', (event) => {
-  event.waitUntil(dropOld())
+  event.waitUntil(dropOld().then(() => fill().catch(() => {})))
 })
 
 async function dropOld() {
@@ -23,7 +23,7 @@ async function dropOld() {
 
 let filling
 
-/** The pages to read, one by one while somebody reads; not where the reader asked to save data. */
+/** The pages to read, one by one once the job can be done; not where the reader asked to save data. */
 async function fill() {
   if (navigator.connection?.saveData) return
   const cache = await caches.open(NAME)

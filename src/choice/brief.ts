@@ -15,21 +15,14 @@ import { shopDetail } from './brief/shop-detail'
 import { sizesSection } from './brief/sizes'
 import { carryOpen } from './brief/sure'
 import { weightReport } from './brief/weighing'
+import type { Brief } from './brief-types'
 import { limit } from './facts'
 import { type Judged, type Judging, judgeAll } from './judge'
 import { reasonsOf, reportOf, seasoningWords } from './report'
 import type { Context } from './rule'
 import { computed, lean, quantity, sentence } from './say'
-import { scheduleOf } from './schedule'
-import {
-  type Answers,
-  type Brief,
-  CRITERIA,
-  type Judgement,
-  type OptionReport,
-  type Reason,
-  type WoodLine
-} from './types'
+import { scheduleOf } from './schedule/schedule'
+import { type Answers, CRITERIA, type Judgement, type OptionReport, type Reason, type WoodLine } from './types'
 
 /** The best judged option of every wood, in the order of merit. */
 export function bestOfEachWood(order: readonly Judged[]): Judged[] {

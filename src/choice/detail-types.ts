@@ -1,12 +1,12 @@
 /** The words of the shop's half of a brief: what a framer reads before they ring anybody. Plain data. */
 import type { Quantity, Sentence } from '../data/quantity'
-import type { Moment } from './clock-types'
-import type { Stick } from './sticks'
+import type { MemberId } from '../frame/job'
+import type { Moment } from './clock/types'
 import type { Criterion, JointLine } from './types'
 
 /** One kind of stick, as it is ordered. Masses and volumes of one, unless they say otherwise. */
 export interface CutLine {
-  readonly id: Stick['id']
+  readonly id: MemberId | 'stick'
   readonly name: string
   readonly section: Quantity
   readonly length: Quantity
@@ -45,7 +45,7 @@ export interface CutList {
 
 /** What one kind of stick does from delivery to where it lives: a range, by the seasons and by how dry it comes. */
 export interface MoveLine {
-  readonly id: Stick['id']
+  readonly id: MemberId | 'stick'
   readonly name: string
   readonly breadth: Quantity
   readonly breadthShare: Quantity

@@ -1,7 +1,8 @@
 /** Two briefs side by side: what was answered differently, what comes out, and the difference in sentences. */
 import type { Quantity, Sentence } from '../data/quantity'
+import type { Brief } from './brief-types'
 import { listed, middle, sentence } from './say'
-import type { Brief, OptionReport } from './types'
+import type { OptionReport } from './types'
 
 export interface TwoRow {
   readonly id: string

@@ -27,6 +27,11 @@ export const content: Content = {
 /** The sample shop sheet: invented, its prices placeholders. */
 export const sampleShop: unknown = one(import.meta.glob('../../content/shop.json', { eager: true, import: 'default' }))
 
+/** The same sheet, for pages that teach: it stays where a copy of the site has a shop's own in place of the sample. */
+export const teachingShop: unknown = JSON.parse(
+  String(one(import.meta.glob('../../content/shop.json', { eager: true, query: '?raw', import: 'default' })))
+)
+
 /** Example projects, invented. */
 export const scenarios: readonly unknown[] = Object.values(
   import.meta.glob('../../content/scenarios/*.json', { eager: true, import: 'default' })

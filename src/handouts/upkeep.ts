@@ -1,6 +1,6 @@
 /** When each finish is due again, by where the timber stands: the engine's own years between coats. */
 import { factsFrom } from '../choice/facts'
-import { coatYears } from '../choice/finish-years'
+import { coatYears } from '../choice/finish/years'
 import { computed } from '../choice/say'
 import type { Quantity } from '../data/quantity'
 import type { Reference } from '../data/reference'

@@ -1,6 +1,6 @@
 /** Every note and the glossary, gathered by the bundler and worked out once a build. */
 import * as v from 'valibot'
-import { content, sampleShop } from '../data/content'
+import { content, teachingShop } from '../data/content'
 import { buildReference } from '../data/reference'
 import { shopSheetSchema } from '../data/shop-schema'
 import { readGlossary } from './glossary'
@@ -16,7 +16,7 @@ export const glossary = readGlossary(
 
 export const noteLibrary: Library = {
   reference: buildReference(content),
-  sheet: v.parse(shopSheetSchema, sampleShop),
+  sheet: v.parse(shopSheetSchema, teachingShop),
   glossary,
   ids: texts.map(([id]) => id)
 }

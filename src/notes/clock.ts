@@ -1,7 +1,7 @@
 /** Drying clocks that notes speak of, each run once a build. */
-import { readClock } from '../choice/clock-door'
-import { clockReport } from '../choice/clock-report'
-import { type ClockAsked, type ClockReport, HEATINGS, MOMENTS, SEASONINGS } from '../choice/clock-types'
+import { readClock } from '../choice/clock/door'
+import { clockReport } from '../choice/clock/report'
+import { type ClockAsked, type ClockReport, HEATINGS, MOMENTS, SEASONINGS } from '../choice/clock/types'
 import { computed, quantity } from '../choice/say'
 import type { Quantity } from '../data/quantity'
 import type { Args } from './args'

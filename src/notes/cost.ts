@@ -1,7 +1,7 @@
 /** What the example projects cost by the sample sheet: shares only mean something here, since its prices are invented. */
 import { readAnswers } from '../choice/answers'
 import { makeBrief } from '../choice/brief'
-import type { Brief } from '../choice/types'
+import type { Brief } from '../choice/brief-types'
 import { scenarios } from '../data/content'
 import type { Quantity } from '../data/quantity'
 import type { Reference } from '../data/reference'

@@ -3,7 +3,7 @@
  * opens to its formula, inputs and source like any other. No note states a computed number itself.
  */
 import { limit } from '../choice/facts'
-import { coated, opticsOf } from '../choice/finish-looks'
+import { coated, opticsOf } from '../choice/finish/looks'
 import { valuesOf } from '../choice/frame-for'
 import { lengthwiseTotal } from '../choice/option-facts'
 import { computed, limitQuantity, quantity } from '../choice/say'

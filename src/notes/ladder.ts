@@ -1,6 +1,6 @@
 /** Sections that the engine finds for a job, for notes on sizes. */
-import { ladderReport } from '../choice/ladder-report'
-import { DRYNESS, GRADES, KINDS, type LadderAsked, type LadderReport } from '../choice/ladder-types'
+import { ladderReport } from '../choice/ladder/report'
+import { DRYNESS, GRADES, KINDS, type LadderAsked, type LadderReport } from '../choice/ladder/types'
 import type { Quantity } from '../data/quantity'
 import type { ShopSheetContent } from '../data/shop-schema'
 import { FOOT, PSF } from '../data/units'

@@ -8,10 +8,10 @@ import { strToU8 } from 'fflate'
 import { type Problem, readAnswers } from '../choice/answers'
 import type { Answers } from '../choice/types'
 import type { ShopSheetContent } from '../data/shop-schema'
-import { type Invite, type Known, readInvite, readKnownSheet } from './invite-door'
-import { seal, unseal } from './invite-envelope'
-import { packSheet, unpackSheet } from './invite-sheet'
-import { DICTIONARY_2 } from './invite-tables'
+import { type Invite, type Known, readInvite, readKnownSheet } from './invite/door'
+import { seal, unseal } from './invite/envelope'
+import { packSheet, unpackSheet } from './invite/sheet'
+import { DICTIONARY_2 } from './invite/tables'
 
 /** Version 1: a plain object of answers. Version 2: [kind, ...], kinds as below. */
 const VERSIONS: ReadonlyMap<string, Uint8Array | undefined> = new Map([

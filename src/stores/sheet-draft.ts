@@ -1,5 +1,5 @@
 /** The shop sheet as it is being written, kept on this device whether it is whole or not. */
-import { BLANK, type Draft } from '../shop/sheet-draft'
+import { BLANK, type Draft } from '../shop/sheet/draft'
 import { saved } from './saved'
 
 const LONGEST = 4000

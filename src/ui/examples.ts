@@ -3,7 +3,7 @@
  * the accessibility checks over them. Figures are invented.
  */
 import { type Attributes, type FunctionComponent, h, type VNode } from 'preact'
-import type { Clock, ClockReport } from '../choice/clock-types'
+import type { Clock, ClockReport } from '../choice/clock/types'
 import { QUESTIONS } from '../choice/questions'
 import type { Answers } from '../choice/types'
 import type { Origin, Quantity } from '../data/quantity'

@@ -109,7 +109,7 @@ function Part({ part: { id, name, mark, says, others } }: { readonly part: PartV
           <Say s={s} />
         </p>
       ))}
-      <p class="wood-mark">
+      <p class="wood-mark" data-pagefind-ignore>
         {id !== 'opinion' && <>How we know: {MARK_WORDS[mark]}.</>}
         {id === 'opinion' && <>An opinion, as one framer might give it to another. Yours may differ.</>}
         {others.length > 0 && (

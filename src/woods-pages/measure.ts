@@ -2,8 +2,8 @@
  * What every wood is held against, so that their pages can be compared: one piece, one room, one yard, one truss. A common
  * measure, not advice: the questions ask for the reader's own.
  */
-import { serviceOf } from '../choice/clock-stages'
-import type { LadderReport } from '../choice/ladder-types'
+import { serviceOf } from '../choice/clock/stages'
+import type { LadderReport } from '../choice/ladder/types'
 import { quantity } from '../choice/say'
 import type { Quantity } from '../data/quantity'
 import type { Place, Reference, Wood } from '../data/reference'

@@ -1,8 +1,8 @@
 /** Figures of a wood besides its movement: weight, strength, drying, what the truss asks. Each opens to its source. */
-import { serviceOf } from '../choice/clock-stages'
+import { serviceOf } from '../choice/clock/stages'
 import { limit } from '../choice/facts'
 import { valuesOf } from '../choice/frame-for'
-import type { LadderLine } from '../choice/ladder-types'
+import type { LadderLine } from '../choice/ladder/types'
 import { computed, quantity } from '../choice/say'
 import { COARSE, dryingWood, felledDay } from '../choice/yard'
 import type { Quantity } from '../data/quantity'

@@ -1,6 +1,6 @@
 /** A wood's page as plain data: its words, looks, log ends, the truss in it, how it dries and lasts, and all its numbers. */
-import { agedColour, coated, silverGrey, swatchOf } from '../choice/finish-looks'
-import type { LadderLine } from '../choice/ladder-types'
+import { agedColour, coated, silverGrey, swatchOf } from '../choice/finish/looks'
+import type { LadderLine } from '../choice/ladder/types'
 import { limitQuantity, sentence } from '../choice/say'
 import type { LogEnd, Swatch } from '../choice/types'
 import type { Sentence } from '../data/quantity'

@@ -1,8 +1,8 @@
 /** How long the engine takes: one judging, the live list, a whole brief. Reported in the README, never asserted. */
 import { describe, test } from 'vitest'
 import { makeBrief } from '../../src/choice/brief'
-import { clockOf } from '../../src/choice/clock'
-import { readClock } from '../../src/choice/clock-door'
+import { clockOf } from '../../src/choice/clock/clock'
+import { readClock } from '../../src/choice/clock/door'
 import { judgeAll } from '../../src/choice/judge'
 import { settle } from '../../src/choice/settle'
 import { dryingWood } from '../../src/choice/yard'

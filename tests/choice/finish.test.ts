@@ -1,7 +1,7 @@
 /** The section on look and upkeep: what it says of each wood, and that its colours and its costs hang together. */
 import { describe, expect, it } from 'vitest'
 import { makeBrief } from '../../src/choice/brief'
-import { finishColours } from '../../src/choice/finish-looks'
+import { finishColours } from '../../src/choice/finish/looks'
 import type { Answers } from '../../src/choice/types'
 import { ROUGH_SWATCHES } from '../../src/ui/pictures/samples'
 import { reference, sheet } from '../reference'

@@ -1,8 +1,8 @@
 /** What the joints ask for beyond the sized timbers. */
 import { describe, expect, it } from 'vitest'
 import { makeBrief } from '../../src/choice/brief'
-import { joineryOf } from '../../src/choice/joinery'
-import { joineryNeeds } from '../../src/choice/joinery-needs'
+import { joineryOf } from '../../src/choice/joinery/joinery'
+import { joineryNeeds } from '../../src/choice/joinery/needs'
 import { judgeAll } from '../../src/choice/judge'
 import type { Answers } from '../../src/choice/types'
 import { FOOT, INCH, PSF } from '../../src/data/units'

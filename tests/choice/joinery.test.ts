@@ -1,7 +1,7 @@
 /** The joints of the leading option: which there are, that they agree with the engine, and that their words have no holes. */
 import { describe, expect, it } from 'vitest'
 import { makeBrief } from '../../src/choice/brief'
-import { joineryOf } from '../../src/choice/joinery'
+import { joineryOf } from '../../src/choice/joinery/joinery'
 import { judgeAll } from '../../src/choice/judge'
 import type { Answers } from '../../src/choice/types'
 import { FOOT, PSF } from '../../src/data/units'

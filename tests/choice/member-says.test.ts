@@ -1,7 +1,7 @@
 /** What a single member says: ranges with their unit, only a way out that was worked out, nothing left unnamed. */
 import { describe, expect, it } from 'vitest'
-import { memberRanges, usualSpec } from '../../src/choice/member-for'
-import { leftOutSays, refusalSays, wayOutSays } from '../../src/choice/member-says'
+import { memberRanges, usualSpec } from '../../src/choice/ladder/member-for'
+import { leftOutSays, refusalSays, wayOutSays } from '../../src/choice/ladder/member-says'
 import type { Sentence } from '../../src/data/quantity'
 import type { Wood } from '../../src/data/reference'
 import { FOOT, PSF } from '../../src/data/units'

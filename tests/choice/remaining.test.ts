@@ -1,11 +1,11 @@
 /** When to stop: what is said of the questions left is held against judging each of their answers. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { type Remaining, remaining, triedAnswers } from '../../src/choice/firm/remaining'
+import { effectOf } from '../../src/choice/firm/what-if'
 import { judgeAll } from '../../src/choice/judge'
 import { askedQuestions, questionOf } from '../../src/choice/questions'
-import { type Remaining, remaining, triedAnswers } from '../../src/choice/remaining'
 import type { Answers } from '../../src/choice/types'
-import { effectOf } from '../../src/choice/what-if'
 import { reference, sheet } from '../reference'
 import { few, full } from './any-answers'
 

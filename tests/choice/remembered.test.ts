@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { remembered } from '../../src/choice/remembered'
+import { remembered } from '../../src/choice/firm/remembered'
 import type { Answers } from '../../src/choice/types'
 
 it('work is done once for the same answers, in whatever order they came, and begun anew where it was broken off', () => {

@@ -1,10 +1,10 @@
 /** Two options side by side, and options on two figures: held against the judging, and against brute force. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { comparison } from '../../src/choice/comparison'
+import { comparison } from '../../src/choice/firm/comparison'
+import { sideBySide } from '../../src/choice/firm/side-by-side'
+import { AXES, efficient, tradeOff } from '../../src/choice/firm/trade-off'
 import { judgeAll } from '../../src/choice/judge'
-import { sideBySide } from '../../src/choice/side-by-side'
-import { AXES, efficient, tradeOff } from '../../src/choice/trade-off'
 import { type Answers, CRITERIA } from '../../src/choice/types'
 import type { Quantity } from '../../src/data/quantity'
 import { FOOT, PSF } from '../../src/data/units'

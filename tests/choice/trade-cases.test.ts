@@ -4,12 +4,13 @@
  */
 import { describe, expect, it } from 'vitest'
 import { makeBrief as wholeBrief } from '../../src/choice/brief'
+import type { Brief } from '../../src/choice/brief-types'
 import { plausibleAnswers } from '../../src/choice/facts'
+import { whatIfNow } from '../../src/choice/firm/what-if'
 import { judgeAll } from '../../src/choice/judge'
 import { questionOf } from '../../src/choice/questions'
 import { totalOf } from '../../src/choice/score'
-import { type Answers, type Brief, CRITERIA, type Criterion, type OptionReport } from '../../src/choice/types'
-import { whatIfNow } from '../../src/choice/what-if'
+import { type Answers, CRITERIA, type Criterion, type OptionReport } from '../../src/choice/types'
 import { FOOT, INCH, PSF } from '../../src/data/units'
 import { reference, sheet } from '../reference'
 

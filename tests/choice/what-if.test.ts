@@ -1,10 +1,10 @@
 /** What would change the choice: each line is held against the judging that it speaks of. */
 import { describe, expect, it } from 'vitest'
 import { readAnswers } from '../../src/choice/answers'
+import { effectOf, whatIf, whatIfNow } from '../../src/choice/firm/what-if'
 import { judgeAll } from '../../src/choice/judge'
 import { questionOf } from '../../src/choice/questions'
 import type { Answers } from '../../src/choice/types'
-import { effectOf, whatIf, whatIfNow } from '../../src/choice/what-if'
 import { scenarios } from '../../src/data/content'
 import { reference, sheet } from '../reference'
 

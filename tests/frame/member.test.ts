@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { valuesOf } from '../../src/choice/frame-for'
-import { memberRanges, snowOnOneSide, snowOnRoof, usualSpec } from '../../src/choice/member-for'
+import { memberRanges, snowOnOneSide, snowOnRoof, usualSpec } from '../../src/choice/ladder/member-for'
 import type { Wood } from '../../src/data/reference'
 import { FOOT, INCH, PSF } from '../../src/data/units'
 import { sizeFrame } from '../../src/frame/job'

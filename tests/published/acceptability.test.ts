@@ -9,7 +9,7 @@ import {
   undominated,
   type WeightSpace,
   weightSpace
-} from '../../src/choice/acceptability'
+} from '../../src/choice/firm/acceptability'
 import { rankOrderCentroid } from '../../src/choice/weights'
 
 /** Standard normal quantile by halving the distribution function (Abramowitz and Stegun 26.2.17, to 1e-7). */

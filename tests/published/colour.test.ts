@@ -1,6 +1,6 @@
 /** Colour against published pairs, and against what light and weather were measured to do to wood. */
 import { describe, expect, it } from 'vitest'
-import { agedColour, silverGrey } from '../../src/choice/finish-looks'
+import { agedColour, silverGrey } from '../../src/choice/finish/looks'
 import type { Wood } from '../../src/data/reference'
 import { labOf, reflectance, screenColour, towards } from '../../src/wood/colour'
 import { reference } from '../reference'

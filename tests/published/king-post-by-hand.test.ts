@@ -5,8 +5,8 @@
  * weights (0.2 %), the engine is wrong until shown otherwise.
  */
 import { describe, expect, it } from 'vitest'
-import { ladderReport } from '../../src/choice/ladder-report'
-import type { LadderReport } from '../../src/choice/ladder-types'
+import { ladderReport } from '../../src/choice/ladder/report'
+import type { LadderReport } from '../../src/choice/ladder/types'
 import type { Quantity } from '../../src/data/quantity'
 import { EXAMPLE } from '../../src/ui/size-ladder/at-build'
 import { reference, sheet } from '../reference'

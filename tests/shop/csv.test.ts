@@ -2,8 +2,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readAmount, readFeet, readSides } from '../../src/shop/amount'
-import { type CsvRead, perBoardFoot, readCsv, writeCsv } from '../../src/shop/csv'
-import { csvLines, takenRows, withCsv } from '../../src/shop/csv-apply'
+import { csvLines, takenRows, withCsv } from '../../src/shop/csv/apply'
+import { type CsvRead, perBoardFoot, readCsv, writeCsv } from '../../src/shop/csv/csv'
 import { matchWood } from '../../src/shop/wood-names'
 import { reference } from '../reference'
 

@@ -1,6 +1,6 @@
 /** Links that were made once must open for ever, to the same. Add to golden-links.json; never change or remove a line. */
 import { describe, expect, it } from 'vitest'
-import * as tables from '../../src/shop/invite-tables'
+import * as tables from '../../src/shop/invite/tables'
 import { decodeLink, encodeBrief, encodeInvite, encodeLink } from '../../src/shop/link'
 import { reference } from '../reference'
 import golden from './golden-links.json'

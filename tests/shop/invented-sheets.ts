@@ -1,7 +1,7 @@
 /** Any sheet that the schema takes, and a few that stand for shops. */
 import fc from 'fast-check'
 import { SHEET, type ShopSheetContent } from '../../src/data/shop-schema'
-import { CHARGES_2, FREE_2, GRADES_2, SEASONINGS_2 } from '../../src/shop/invite-tables'
+import { CHARGES_2, FREE_2, GRADES_2, SEASONINGS_2 } from '../../src/shop/invite/tables'
 import { reference, sheet } from '../reference'
 
 const number = (least: number, most: number) =>

@@ -2,8 +2,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { makeBrief } from '../../src/choice/brief'
-import { readInvite } from '../../src/shop/invite-door'
-import { briefFile, readBriefFile } from '../../src/shop/invite-file'
+import { readInvite } from '../../src/shop/invite/door'
+import { briefFile, readBriefFile } from '../../src/shop/invite/file'
 import { reference, sheet } from '../reference'
 
 const known = { places: reference.places, woods: reference.woods }

@@ -2,7 +2,7 @@
 import jsQR from 'jsqr'
 import { PNG } from 'pngjs'
 import { describe, expect, it } from 'vitest'
-import { PARTS, savings, slimmed } from '../../src/shop/invite-slim'
+import { PARTS, savings, slimmed } from '../../src/shop/invite/slim'
 import { decodeLink, encodeInvite, encodeLink } from '../../src/shop/link'
 import { CORRECTIONS, QR, qrOf, qrPng, qrSide, qrSvg } from '../../src/shop/qr'
 import { reference, sheet } from '../reference'

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { sampleShop } from '../../src/data/content'
 import { SHEET } from '../../src/data/shop-schema'
 import { GET } from '../../src/pages/data/shop-sheet.schema.json'
-import { readSheet } from '../../src/shop/sheet-door'
+import { readSheet } from '../../src/shop/sheet/door'
 import {
   BLANK,
   type Draft,
@@ -13,9 +13,9 @@ import {
   withField,
   withOwnPrices,
   withSeries
-} from '../../src/shop/sheet-draft'
-import { LARGEST_FILE, readSheetFile, sheetFile } from '../../src/shop/sheet-file'
-import { readDraft } from '../../src/shop/sheet-read'
+} from '../../src/shop/sheet/draft'
+import { LARGEST_FILE, readSheetFile, sheetFile } from '../../src/shop/sheet/file'
+import { readDraft } from '../../src/shop/sheet/read'
 import { readSizes, sizesText, toggleSize } from '../../src/shop/sizes'
 import { reference, sheet } from '../reference'
 

@@ -179,12 +179,10 @@ describe('the code on the questionnaire', () => {
     expect(await page.locator('.address').textContent()).toBe(new URL(origin).host + underBase('/start/'))
   })
 
-  it('without script it opens the address that the site was built for, as the words beside it say', async () => {
+  it('without script, built for no address, no code is shown and the words name the page', async () => {
     const page = await openPage('/handouts/questionnaire/', { javaScriptEnabled: false })
-    const built = await page.locator('[data-address]').getAttribute('data-address')
-    expect(built).toMatch(/^https:.*\/start\/$/)
-    expect(await read(page)).toBe(built)
-    expect(`https://${await page.locator('.address').textContent()}`).toBe(built)
+    expect(await page.locator('.qr').isVisible()).toBe(false)
+    expect(await page.locator('.address').textContent()).toBe(`${underBase('/start/')} of this site`)
   })
 })
 

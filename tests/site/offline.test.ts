@@ -14,6 +14,20 @@ const unreachable =
 
 const active = (page: Page) => page.evaluate(async () => (await navigator.serviceWorker.ready).active !== null)
 const caches = (page: Page) => page.evaluate(() => globalThis.caches.keys())
+/** How many files are kept. */
+const kept = (page: Page) =>
+  page.evaluate(async () => {
+    const all = await Promise.all(
+      (await globalThis.caches.keys()).map(async (name) => (await globalThis.caches.open(name)).keys())
+    )
+    return all.flat().length
+  })
+/** How many the worker is told to keep, of both lists. */
+const listed = () =>
+  ['FIRST', 'LATER'].reduce((sum, name) => {
+    const line = new RegExp(`^const ${name} = (.*)$`, 'm').exec(readFileSync(join(dist, 'sw.js'), 'utf8'))
+    return sum + (JSON.parse(line?.[1] ?? '[]') as unknown[]).length
+  }, 0)
 
 describe('without a connection', () => {
   it('after one visit, pages open, the questions lead to a brief, and the search finds', {
@@ -22,6 +36,8 @@ describe('without a connection', () => {
     const server = await serveDist()
     const page = await openPage('/', { origin: server.origin, serviceWorkers: 'allow', allow: [unreachable] })
     expect(await active(page)).toBe(true)
+    // The pages to read follow by themselves.
+    await expect.poll(() => kept(page), { timeout: 30_000 }).toBe(listed())
     await server.close()
     const open = async (path: string) => {
       await page.goto(server.origin + underBase(path))

@@ -1,7 +1,7 @@
 /** The shop sheet as a framer meets it: made from nothing on a phone by keyboard, kept, opened, filled from a spreadsheet. */
 import type { Download, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
-import { readSheet } from '../../src/shop/sheet-door'
+import { readSheet } from '../../src/shop/sheet/door'
 import { sheet as sample } from '../reference'
 import { axe, openPage, type PageOptions } from './harness'
 import { tabTo } from './steps'

@@ -1,9 +1,9 @@
 /** The size ladder's address, what is typed on it, and what is said of what cannot be taken. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type LadderNumber, ladderRanges, readLadder } from '../../src/choice/ladder-door'
-import { KINDS, type LadderAsked } from '../../src/choice/ladder-types'
-import { bearsOf, livesOf, usesField } from '../../src/choice/ladder-uses'
+import { type LadderNumber, ladderRanges, readLadder } from '../../src/choice/ladder/door'
+import { KINDS, type LadderAsked } from '../../src/choice/ladder/types'
+import { bearsOf, livesOf, usesField } from '../../src/choice/ladder/uses'
 import { EXAMPLE, givenOf } from '../../src/ui/size-ladder/at-build'
 import { rangeOf } from '../../src/ui/size-ladder/bench'
 import { linkOf, readLink } from '../../src/ui/size-ladder/link'

@@ -1,7 +1,7 @@
 /** Colour under a finish: what holds for every wood and every coat. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { opticsOf } from '../../src/choice/finish-looks'
+import { opticsOf } from '../../src/choice/finish/looks'
 import {
   type Finish,
   finishedColour,

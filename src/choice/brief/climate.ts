@@ -1,10 +1,11 @@
 /** The section "How dry": the moisture that wood settles at in that place and use. */
+
+import type { Brief } from '../brief-types'
 import type { Facts } from '../facts'
 import { serviceMoistureFigure } from '../figures'
 import { MONTHS } from '../months'
 import type { Context } from '../rule'
 import { PRACTICE, sentence } from '../say'
-import type { Brief } from '../types'
 
 const WHERE: Readonly<Record<string, string>> = {
   heated: 'in a heated room',

@@ -1,7 +1,7 @@
 /** The drying clock of the leading option, and what it makes of its joints as time goes on. */
 import type { Sentence } from '../../data/quantity'
-import { clockReport } from '../clock-report'
-import type { ClockJob, ClockReport, Heating } from '../clock-types'
+import { clockReport } from '../clock/report'
+import type { ClockJob, ClockReport, Heating } from '../clock/types'
 import { chamberDays } from '../delivery'
 import { jointsOf, strainsAt } from '../joints'
 import type { Judged } from '../judge'

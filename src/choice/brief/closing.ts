@@ -1,10 +1,11 @@
 /** Cautions, and what to ask the framer and the engineer. */
 import type { Sentence } from '../../data/quantity'
+import type { Brief } from '../brief-types'
 import { limit } from '../facts'
 import type { Judged } from '../judge'
 import type { Context } from '../rule'
 import { PRACTICE, sentence } from '../say'
-import type { Brief, OptionReport } from '../types'
+import type { OptionReport } from '../types'
 
 export function cautionsOf(lead: OptionReport | null, judged: Judged | null, c: Context): Sentence[] {
   const says: Sentence[] = [

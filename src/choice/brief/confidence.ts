@@ -3,8 +3,8 @@
  * out, with what timber and the trade scatter: the gap at a shoulder (how much the wood shrinks, and how dry it comes), the
  * durability of the heartwood, the price, and how long drying takes, each within its own band.
  */
-import { confidenceFactor, samplingError } from '../acceptability'
-import { evenAt, rootSteps } from '../even'
+import { confidenceFactor, samplingError } from '../firm/acceptability'
+import { evenAt, rootSteps } from '../firm/even'
 import type { Judging } from '../judge'
 import type { Context } from '../rule'
 import { costAt, durabilityAt, movementAt, timeAt } from '../score'

@@ -1,12 +1,13 @@
 /** The section "Will it last?". */
 import type { Sentence } from '../../data/quantity'
 import { originOf, type Sourced, type Wood } from '../../data/reference'
+import type { Brief } from '../brief-types'
 import { hazardFigure } from '../figures'
 import { lifeOf, sapwoodWords, verdictWords } from '../lasting'
 import type { Context } from '../rule'
 import { fieldTestsOf } from '../rules/field'
 import { PRACTICE, sentence } from '../say'
-import type { Brief, OptionReport } from '../types'
+import type { OptionReport } from '../types'
 
 const sourced = (text: string, from: Sourced): Sentence => {
   const { sources, mark } = originOf(from)

@@ -1,9 +1,10 @@
 /** Twenty questions that a framer asks of a new job, in the order they would ask, answered from the brief. */
 import type { Sentence } from '../../data/quantity'
+import type { Brief } from '../brief-types'
 import type { AskedLine } from '../detail-types'
 import { questionOf } from '../questions'
 import { capital, sentence } from '../say'
-import type { Brief, JobLine } from '../types'
+import type { JobLine } from '../types'
 import { joined } from './shop-words'
 
 /** A question of the client's, with the words around its answer. */

@@ -1,12 +1,13 @@
 /** About the client: what matters most and how firmly, and what they were unsure of. */
 import type { Sentence } from '../../data/quantity'
 import type { Reference } from '../../data/reference'
+import type { Brief } from '../brief-types'
 import type { ClientDetail, UnsureLine } from '../detail-types'
 import type { Judging } from '../judge'
 import { questionOf } from '../questions'
 import { computed, quantity, sentence } from '../say'
 import { criterionMatters } from '../score'
-import { type Brief, CRITERIA, type Criterion, type JobLine } from '../types'
+import { CRITERIA, type Criterion, type JobLine } from '../types'
 
 const named = (id: Criterion): string => {
   const order = questionOf('order')

@@ -1,10 +1,11 @@
 /** The shop's half of the brief: what answers a framer's first twenty questions without a call. */
 
-import type { ClockReport } from '../clock-types'
+import type { Brief } from '../brief-types'
+import type { ClockReport } from '../clock/types'
 import { cutList } from '../cut-list'
 import type { ShopDetailReport, WoodDetail } from '../detail-types'
 import type { Judged, Judging } from '../judge'
-import type { Brief, JobLine, OptionReport } from '../types'
+import type { JobLine, OptionReport } from '../types'
 import { jointLines } from './joints'
 import { askedLines } from './shop-asked'
 import { askedOfTimber } from './shop-asked-timber'

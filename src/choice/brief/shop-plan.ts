@@ -1,8 +1,8 @@
 /** The drying plan: from felling to some years after the raising, each step with when, and what to see to. */
 import type { Sentence } from '../../data/quantity'
-import { monthOf } from '../clock'
-import { monthName } from '../clock-report'
-import type { ClockReport, Moment } from '../clock-types'
+import { monthOf } from '../clock/clock'
+import { monthName } from '../clock/report'
+import type { ClockReport, Moment } from '../clock/types'
 import type { PlanLine, ShopDetailReport } from '../detail-types'
 import { readyFigure } from '../figures'
 import type { Judged } from '../judge'

@@ -1,12 +1,13 @@
 /** How firm the choice is: what was left open is carried through, and each open question weighed. */
 import type { Reference } from '../../data/reference'
 import type { ShopSheetContent } from '../../data/shop-schema'
-import { evenAt, evenSteps } from '../even'
+import type { Brief } from '../brief-types'
 import { plausibleAnswers } from '../facts'
+import { evenAt, evenSteps } from '../firm/even'
 import { type Judged, type Judging, judgeAll } from '../judge'
 import { questionOf } from '../questions'
 import { computed, listed, quantity, sentence } from '../say'
-import { type Answer, type Answers, type Brief, CRITERIA, type OpenQuestion } from '../types'
+import { type Answer, type Answers, CRITERIA, type OpenQuestion } from '../types'
 
 /** Ways in which the open answers are tried together. */
 const TOGETHER = 64

@@ -1,8 +1,8 @@
 /** How far the choice hangs on what each point weighs: every way of weighing that agrees with the client's order. */
 import type { Quantity, Sentence } from '../../data/quantity'
 import type { Reference } from '../../data/reference'
-import { type Firsts, firstShares, undominated, weightSpace } from '../acceptability'
 import { limit } from '../facts'
+import { type Firsts, firstShares, undominated, weightSpace } from '../firm/acceptability'
 import type { Judged, Judging } from '../judge'
 import { HEART_SAYS } from '../report'
 import { capital, computed, quantity, sentence } from '../say'

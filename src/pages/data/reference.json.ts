@@ -1,7 +1,7 @@
 /** What the engine needs to know, as one compact file of this site: fetched after the first view, never from elsewhere. */
 import { content, sampleShop } from '../../data/content'
 import { buildReference } from '../../data/reference'
-import { readSheetFile } from '../../shop/sheet-file'
+import { readSheetFile } from '../../shop/sheet/file'
 
 // The sheet may be a shop's own, put in place of the sample: what is wrong with it stops the build, in words.
 const read = readSheetFile(JSON.stringify(sampleShop), new Set(buildReference(content).woods.keys()))

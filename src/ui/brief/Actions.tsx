@@ -1,9 +1,9 @@
 /** What can be done with a brief: send it, keep it, print it, change it. None of it is on paper. */
 import { useRef, useState } from 'preact/hooks'
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import type { ShopSheetContent } from '../../data/shop-schema'
-import { briefFile } from '../../shop/invite-file'
-import { LINK_LENGTH } from '../../shop/invite-slim'
+import { briefFile } from '../../shop/invite/file'
+import { LINK_LENGTH } from '../../shop/invite/slim'
 import { encodeInvite, encodeLink } from '../../shop/link'
 import { canShare, copyText, download, share } from '../invite/copy'
 import { href } from '../site/href'

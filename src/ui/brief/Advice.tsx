@@ -1,6 +1,6 @@
 /** Cautions, and what to settle with the framer and the engineer. */
 
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import { asList } from '../say/as-list'
 import { Say } from '../say/Say'
 import { Section } from './Section'

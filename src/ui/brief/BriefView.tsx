@@ -1,8 +1,8 @@
 /** The brief as a sheet, top-down as a person would ask. Drawn at build for the examples, in the browser for one's own. */
 import type { ComponentChildren } from 'preact'
-import type { Comparison } from '../../choice/comparison'
-import type { Brief } from '../../choice/types'
-import type { WhatIf as WhatIfList } from '../../choice/what-if'
+import type { Brief } from '../../choice/brief-types'
+import type { Comparison } from '../../choice/firm/comparison'
+import type { WhatIf as WhatIfList } from '../../choice/firm/what-if'
 import { encodeLink, type Given } from '../../shop/link'
 import { type Library, LibraryProvider } from '../say/library'
 import { Say } from '../say/Say'

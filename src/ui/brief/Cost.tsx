@@ -1,5 +1,6 @@
 /** What it costs: the bill of the leading option, and every wood's timber and whole, always both. */
-import type { Brief, CostLine } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
+import type { CostLine } from '../../choice/types'
 import { formatUs } from '../format/quantity'
 import { CostBars } from '../pictures/bars'
 import { Q } from '../say/Q'

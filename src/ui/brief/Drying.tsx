@@ -1,5 +1,5 @@
 /** How long each way of drying takes, how dry the timber is when it comes and where it lives, and what is still to come. */
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import { linkOf } from '../drying-clock/link'
 import { Moments } from '../drying-clock/Moments'
 import { clockScaleWords, DryingClock } from '../pictures/DryingClock'

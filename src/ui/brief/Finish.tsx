@@ -1,6 +1,7 @@
 /** How it will look and be looked after: the woods side by side as the engine colours them, then what each asks for. */
 import { useState } from 'preact/hooks'
-import type { Brief, FinishLine, FinishView, Swatch } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
+import type { FinishLine, FinishView, Swatch } from '../../choice/types'
 import { Figure } from '../say/Figure'
 import { Q } from '../say/Q'
 import { Say } from '../say/Say'

@@ -1,5 +1,5 @@
 /** Whether it will last where it stands, and how it will look and be looked after. */
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import { DecayMonths } from '../pictures/charts'
 import { WaterMarks } from '../pictures/WaterMarks'
 import { href } from '../site/href'

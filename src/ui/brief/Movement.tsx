@@ -1,5 +1,6 @@
 /** How it will move. */
-import type { Brief, JointLine } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
+import type { JointLine } from '../../choice/types'
 import { JointPicture } from '../pictures/Joint'
 import { LogEndPair } from '../pictures/LogEndPair'
 import { Q } from '../say/Q'

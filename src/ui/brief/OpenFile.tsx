@@ -11,7 +11,7 @@ export function OpenFile({ small = false }: { readonly small?: boolean }) {
     say(null)
     try {
       const [{ readBriefFile }, { encodeBrief, encodeLink }] = await Promise.all([
-        import('../../shop/invite-file'),
+        import('../../shop/invite/file'),
         import('../../shop/link')
       ])
       const read = readBriefFile(await file.text())

@@ -1,5 +1,5 @@
 /** Where the numbers come from, as a table, so that paper carries it too. Sources stand once, by number. */
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import type { Origin, Quantity, SourceRef } from '../../data/quantity'
 import { Figure } from '../say/Figure'
 import { useLibrary } from '../say/library'

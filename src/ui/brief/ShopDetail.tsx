@@ -2,7 +2,7 @@
  * For the framer: twenty questions answered, cut list, movement, joints, drying plan, the client, and the checks of every wood that leads. Closed until
  * it is switched on; the device remembers that. On paper only where it is open.
  */
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import { $shopDetail } from '../../stores/shop-detail'
 import { useSaved } from '../../stores/use-saved'
 import { useShelf } from '../say/shelf'

@@ -1,8 +1,8 @@
 /** Any two options of the shop beside each other. Without script, and on paper, the first two of the brief. */
 import { useId, useState } from 'preact/hooks'
-import type { Comparison, Offered } from '../../choice/comparison'
-import type { SideBySide as Held, Side } from '../../choice/side-by-side'
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
+import type { Comparison, Offered } from '../../choice/firm/comparison'
+import type { SideBySide as Held, Side } from '../../choice/firm/side-by-side'
 import { Figure } from '../say/Figure'
 import { Q } from '../say/Q'
 import { Say } from '../say/Say'

@@ -1,5 +1,6 @@
 /** How big: the section each wood needs for the same job, drawn to one scale. */
-import type { Brief, WoodLine } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
+import type { WoodLine } from '../../choice/types'
 import { type LadderItem, SizeLadder } from '../pictures/SizeLadder'
 import { TrussForces } from '../pictures/TrussForces'
 import { Q } from '../say/Q'

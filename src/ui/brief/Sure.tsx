@@ -1,6 +1,6 @@
 /** How sure the answer is, and which open questions would settle it. */
 
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import { asList } from '../say/as-list'
 import { Say } from '../say/Say'
 import { href } from '../site/href'

@@ -1,5 +1,5 @@
 /** The title block of the sheet: what this brief is for. */
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import { Say } from '../say/Say'
 
 /** The answers that tell one job from another; all of them stand at the end of the brief. */

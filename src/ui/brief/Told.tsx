@@ -1,5 +1,5 @@
 /** What the brief rests on: every answer, those that were assumed marked. */
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import type { Given } from '../../shop/link'
 import { Say } from '../say/Say'
 

@@ -1,8 +1,8 @@
 /** What is traded for what: the choices that can do the job on two figures that the reader picks. */
 import { useId, useState } from 'preact/hooks'
-import type { Comparison } from '../../choice/comparison'
-import { AXES, type AxisId, type TradeOff as Trade, type TradePoint } from '../../choice/trade-off'
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
+import type { Comparison } from '../../choice/firm/comparison'
+import { AXES, type AxisId, type TradeOff as Trade, type TradePoint } from '../../choice/firm/trade-off'
 import { letterOf, TradeOff } from '../pictures/TradeOff'
 import { Q } from '../say/Q'
 import { FIGURE_NAMES } from './names'

@@ -1,5 +1,5 @@
 /** What would change the choice: each other choice with the answers that lead to it, and where numbers tip. */
-import type { WhatIf as List, When } from '../../choice/what-if'
+import type { WhatIf as List, When } from '../../choice/firm/what-if'
 import { asList } from '../say/as-list'
 import { Say } from '../say/Say'
 import { href } from '../site/href'

@@ -1,5 +1,5 @@
 /** Why this one, the runner-up, and the honest difference between them. */
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import { ScoreBars } from '../pictures/bars'
 import { CRITERION_NAMES, howOf } from './names'
 import { Section } from './Section'

@@ -1,6 +1,8 @@
 /** Every wood of the shop, accounted for: those still in by rank, then those that went out with every reason. */
+
+import type { Brief } from '../../choice/brief-types'
 import { bare, lean, middle } from '../../choice/say'
-import type { Brief, WoodLine } from '../../choice/types'
+import type { WoodLine } from '../../choice/types'
 import type { Quantity } from '../../data/quantity'
 import { Q } from '../say/Q'
 import { Say } from '../say/Say'

@@ -3,8 +3,8 @@
  * A link that carries a shop's sheet is worked out from that sheet; all else from the sheet in force on this device.
  */
 import { useEffect, useState } from 'preact/hooks'
-import type { Comparison } from '../../choice/comparison'
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
+import type { Comparison } from '../../choice/firm/comparison'
 import type { Given } from '../../shop/link'
 import { $invite } from '../../stores/invite'
 import type { Engine } from '../engine'

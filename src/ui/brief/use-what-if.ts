@@ -1,6 +1,7 @@
 /** The list of what would change the brief, worked off while the page is idle. */
+
+import type { WhatIf } from '../../choice/firm/what-if'
 import type { Answers } from '../../choice/types'
-import type { WhatIf } from '../../choice/what-if'
 import type { Engine } from '../engine'
 import { useWorked } from '../use-worked'
 

@@ -1,4 +1,4 @@
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import type { ShopSheetContent } from '../../data/shop-schema'
 import type { Library } from '../say/library'
 

@@ -1,8 +1,8 @@
 /** A returned brief from whatever it came in: a link, the code of one, or a downloaded file. */
 import type { Answers } from '../../choice/types'
 import type { ShopSheetContent } from '../../data/shop-schema'
-import type { Known } from '../../shop/invite-door'
-import { readBriefFile } from '../../shop/invite-file'
+import type { Known } from '../../shop/invite/door'
+import { readBriefFile } from '../../shop/invite/file'
 import { type Decoded, decodeLink, type Given } from '../../shop/link'
 
 export { codeOf } from '../brief/code'

@@ -1,5 +1,5 @@
 /** The drying clock, to be played with. Drawn at build too, so that picture, table and sentences stand without script. */
-import type { ClockReport } from '../../choice/clock-types'
+import type { ClockReport } from '../../choice/clock/types'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
 import type { BenchShop } from '../bench/in-force'

@@ -1,5 +1,5 @@
 /** The moments of a timber's drying as a table of figures that open; its letters are those of the picture. */
-import type { ClockLine } from '../../choice/clock-types'
+import type { ClockLine } from '../../choice/clock/types'
 import { keyOf } from '../pictures/DryingClock'
 import { Q } from '../say/Q'
 

@@ -1,7 +1,7 @@
 /** The example that the page begins with, and what goes with it to the browser: as little as draws and opens it. */
-import { readClock } from '../../choice/clock-door'
-import { clockReport } from '../../choice/clock-report'
-import type { ClockAsked, ClockReport } from '../../choice/clock-types'
+import { readClock } from '../../choice/clock/door'
+import { clockReport } from '../../choice/clock/report'
+import type { ClockAsked, ClockReport } from '../../choice/clock/types'
 import type { Reference } from '../../data/reference'
 import { INCH } from '../../data/units'
 import { libraryOf, rounded } from '../bench/at-build'

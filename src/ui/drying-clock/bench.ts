@@ -1,5 +1,5 @@
 /** The clock as a store. */
-import type { ClockAsked, ClockReport } from '../../choice/clock-types'
+import type { ClockAsked, ClockReport } from '../../choice/clock/types'
 import { type BenchStore, type BenchView, makeBench, type Outside } from '../bench/store'
 import { linkOf, readLink } from './link'
 

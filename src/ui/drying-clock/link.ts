@@ -2,7 +2,7 @@
  * A setting of the drying clock as the fragment of an address, short enough to read:
  * `#douglas-fir/8x8in/portland-or/heated/air-52/jan/8/first-winter`.
  */
-import type { ClockAsked } from '../../choice/clock-types'
+import type { ClockAsked } from '../../choice/clock/types'
 import { MONTHS } from '../../choice/months'
 import { MM_PER_INCH } from '../format/length'
 

@@ -1,5 +1,5 @@
 /** What is typed on the clock, and what is said of it when it cannot be taken. */
-import { CLOCK_RANGES } from '../../choice/clock-door'
+import { CLOCK_RANGES } from '../../choice/clock/door'
 import type { Trouble } from '../bench/store'
 import { fieldText } from '../format/field'
 import { NBSP, plain } from '../format/number'

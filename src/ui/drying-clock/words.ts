@@ -1,5 +1,5 @@
 /** A setting in words: for the caption, and for the curve that is kept to compare with. */
-import type { ClockAsked } from '../../choice/clock-types'
+import type { ClockAsked } from '../../choice/clock/types'
 import { MONTHS } from '../../choice/months'
 import { plain } from '../format/number'
 import type { System } from '../format/quantity'

@@ -21,6 +21,8 @@ export function mendCodes(): void {
   for (const code of document.querySelectorAll<HTMLElement>('[data-address]')) {
     const built = new URL(code.dataset['address'] ?? '', location.href)
     const here = new URL(built.pathname, location.origin)
-    if (/^https?:$/.test(here.protocol) && here.href !== built.href) mend(code, here)
+    if (!/^https?:$/.test(here.protocol)) continue
+    if (here.href !== built.href) mend(code, here)
+    for (const part of code.querySelectorAll('[data-code]')) part.removeAttribute('hidden')
   }
 }

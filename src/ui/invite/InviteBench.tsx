@@ -1,6 +1,6 @@
 /** Making an invite: whose sheet, what is known already, then the link, the words to send it with, and the code. */
 import { readAnswers } from '../../choice/answers'
-import { slimmed } from '../../shop/invite-slim'
+import { slimmed } from '../../shop/invite/slim'
 import { encodeInvite } from '../../shop/link'
 import { CORRECTIONS, qrOf } from '../../shop/qr'
 import { $inviteDraft, changeDraft } from '../../stores/invite-draft'

@@ -1,7 +1,7 @@
 /** The link, and words to send it with. */
 import { useRef, useState } from 'preact/hooks'
 import type { ShopSheetContent } from '../../data/shop-schema'
-import { LINK_LENGTH } from '../../shop/invite-slim'
+import { LINK_LENGTH } from '../../shop/invite/slim'
 import { canShare, copyText, share } from './copy'
 
 const OURS = (shop: ShopSheetContent) =>

@@ -1,6 +1,6 @@
 /** What can be left out of the invite, and how much shorter it gets. The sheet on the device stays whole. */
-import type { Invite } from '../../shop/invite-door'
-import { savings } from '../../shop/invite-slim'
+import type { Invite } from '../../shop/invite/door'
+import { savings } from '../../shop/invite/slim'
 
 interface Props {
   readonly invite: Invite

@@ -3,7 +3,7 @@
  * is kept is checked here, beside the engine and as late, so that no first view pays for it.
  */
 import type { Answers } from '../../choice/types'
-import type { Invite, Known } from '../../shop/invite-door'
+import type { Invite, Known } from '../../shop/invite/door'
 import { $invite } from '../../stores/invite'
 import { $ownSheet } from '../../stores/own-sheet'
 import { type Engine, loadEngine } from '../engine'
@@ -17,7 +17,7 @@ export interface InForce {
   readonly problems: readonly string[]
 }
 
-const door = () => import('../../shop/invite-door')
+const door = () => import('../../shop/invite/door')
 
 /** What the engine has numbers on. */
 export const knownTo = (engine: Engine): Known => ({

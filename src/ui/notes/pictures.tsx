@@ -1,7 +1,7 @@
 /** The computed pictures that a note can call for, each drawn by the component that other pages use. */
 import type { ComponentChildren } from 'preact'
 import { shoulderOf } from '../../choice/brief/joints'
-import { finishColours } from '../../choice/finish-looks'
+import { finishColours } from '../../choice/finish/looks'
 import { Args, serviceAt } from '../../notes/args'
 import { clockOfArgs } from '../../notes/clock'
 import { exampleBrief } from '../../notes/cost'

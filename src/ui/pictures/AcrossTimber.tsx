@@ -1,5 +1,5 @@
 /** Moisture across a timber, face to face, at the moments of its drying clock: the gradient that opens checks. */
-import type { Milestone } from '../../choice/clock-types'
+import type { Milestone } from '../../choice/clock/types'
 import { moistureScale, spread } from './clock-scale'
 import { Inch, Pic, T } from './parts'
 

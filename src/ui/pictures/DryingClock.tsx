@@ -2,7 +2,7 @@
  * The drying clock: moisture from felling to years after the raising, with the winters behind it; under it, on the same
  * axis, how much of the shrinkage is still to come. Drawn narrow for a phone and wide for a sheet; the style sheet picks.
  */
-import type { Clock, ClockReport } from '../../choice/clock-types'
+import type { Clock, ClockReport } from '../../choice/clock/types'
 import { NBSP } from '../format/number'
 import { formatUs } from '../format/quantity'
 import {

@@ -3,7 +3,7 @@
  * across them. Stages are told apart by outline and hatching, moments by shape, so that print and forced colours lose
  * nothing.
  */
-import type { Schedule, ScheduleMarkId, ScheduleRow, ScheduleStageId } from '../../choice/schedule-types'
+import type { Schedule, ScheduleMarkId, ScheduleRow, ScheduleStageId } from '../../choice/schedule/types'
 import { formatUs } from '../format/quantity'
 import { plainSentence } from '../say/sentence'
 import { Both, Pic, T } from './parts'

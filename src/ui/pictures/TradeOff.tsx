@@ -1,6 +1,6 @@
 /** Options on two figures, less being better on both: the efficient ones on a stepped line. Marks differ by shape. */
 import type { ComponentChildren } from 'preact'
-import type { TradeOff as Trade, TradePoint } from '../../choice/trade-off'
+import type { TradeOff as Trade, TradePoint } from '../../choice/firm/trade-off'
 import type { Quantity } from '../../data/quantity'
 import { formatSi, formatUs } from '../format/quantity'
 import { Both, Pic, T } from './parts'

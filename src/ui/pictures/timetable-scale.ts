@@ -2,7 +2,7 @@
  * Where things lie on the timetable: weeks along the line, rows down the sheet, months on the scale, the key below.
  * Drawing units throughout; nothing about wood.
  */
-import type { Schedule, ScheduleMark, ScheduleRow, ScheduleStage } from '../../choice/schedule-types'
+import type { Schedule, ScheduleMark, ScheduleRow, ScheduleStage } from '../../choice/schedule/types'
 import { plainSentence } from '../say/sentence'
 import { wintersBetween } from './clock-scale'
 

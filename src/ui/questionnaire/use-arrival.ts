@@ -1,7 +1,7 @@
 /** What comes with the address (`#a=`, `#i=`): read once, never written over one's own without being asked. */
 import { useEffect, useState } from 'preact/hooks'
 import type { Answers } from '../../choice/types'
-import type { Invite } from '../../shop/invite-door'
+import type { Invite } from '../../shop/invite/door'
 import { $answers, $notice } from '../../stores/answers'
 import { $drafts } from '../../stores/drafts'
 import { $invite } from '../../stores/invite'

@@ -1,7 +1,7 @@
 /** Which questions left could still change anything, kept up with the answers: worked off beside the question, read by whoever shows it. */
 import { atom } from 'nanostores'
 import { useEffect } from 'preact/hooks'
-import type { Remaining } from '../../choice/remaining'
+import type { Remaining } from '../../choice/firm/remaining'
 import type { Answers } from '../../choice/types'
 import type { Engine } from '../engine'
 import { useWorked } from '../use-worked'

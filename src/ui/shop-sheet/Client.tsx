@@ -1,6 +1,6 @@
 /** What a client would see of this sheet, on an invented job: worked by the engine once this part comes into view. */
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import type { ShopSheetContent } from '../../data/shop-schema'
 import type { Engine } from '../engine'
 import { useSheet } from './use-sheet'

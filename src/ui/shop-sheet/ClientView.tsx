@@ -1,5 +1,5 @@
 /** A brief in small: what leads, what each wood comes to, and the shop's own words as they are read. */
-import type { Brief } from '../../choice/types'
+import type { Brief } from '../../choice/brief-types'
 import type { ShopSheetContent } from '../../data/shop-schema'
 import { howOf } from '../brief/names'
 import { asList } from '../say/as-list'

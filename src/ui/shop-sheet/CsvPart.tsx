@@ -1,8 +1,8 @@
 /** Prices from a spreadsheet: opened or pasted, looked over, then taken. What reads them comes when it is first needed. */
 import { useState } from 'preact/hooks'
-import type { CsvRead } from '../../shop/csv'
-import { carriedIn } from '../../shop/sheet-draft'
-import { LARGEST_FILE, tooLarge } from '../../shop/sheet-file'
+import type { CsvRead } from '../../shop/csv/csv'
+import { carriedIn } from '../../shop/sheet/draft'
+import { LARGEST_FILE, tooLarge } from '../../shop/sheet/file'
 import { FileBox } from './FileBox'
 import { save } from './save'
 import { useSheet } from './use-sheet'

@@ -1,8 +1,8 @@
 /** What was understood of a list of prices, line by line, before any of it is taken. */
 import { useState } from 'preact/hooks'
-import { type CsvRead, type PriceUnit, perBoardFoot } from '../../shop/csv'
-import { takenRows, withCsv, woodOf } from '../../shop/csv-apply'
-import type { CsvRow } from '../../shop/csv-row'
+import { takenRows, withCsv, woodOf } from '../../shop/csv/apply'
+import { type CsvRead, type PriceUnit, perBoardFoot } from '../../shop/csv/csv'
+import type { CsvRow } from '../../shop/csv/row'
 import { useSheet } from './use-sheet'
 
 interface Props {

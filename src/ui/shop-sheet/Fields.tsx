@@ -1,7 +1,7 @@
 /** The fields of the form: text, number, choice, tick. Each says beside itself what is wrong with it. */
 import type { ComponentChildren } from 'preact'
-import { ON } from '../../shop/sheet-draft'
-import type { NumberField } from '../../shop/sheet-fields'
+import { ON } from '../../shop/sheet/draft'
+import type { NumberField } from '../../shop/sheet/fields'
 import { inMetric } from './metric'
 import { idOf, useSheet, useWord } from './use-sheet'
 

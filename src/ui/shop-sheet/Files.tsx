@@ -1,7 +1,7 @@
 /** The sheet as a file, in and out, and prices from a spreadsheet. Nothing is taken before it was looked at. */
 import { useState } from 'preact/hooks'
-import { draftOf } from '../../shop/sheet-draft'
-import { type FileRead, LARGEST_FILE, readSheetFile, sheetFile, tooLarge } from '../../shop/sheet-file'
+import { draftOf } from '../../shop/sheet/draft'
+import { type FileRead, LARGEST_FILE, readSheetFile, sheetFile, tooLarge } from '../../shop/sheet/file'
 import { CsvPart } from './CsvPart'
 import { FileBox } from './FileBox'
 import { save } from './save'

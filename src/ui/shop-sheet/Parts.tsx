@@ -1,6 +1,6 @@
 /** The parts of the form, in the order a framer thinks of them. What has a usual value is closed and says it. */
 import { SHEET } from '../../data/shop-schema'
-import type { NumberName } from '../../shop/sheet-fields'
+import type { NumberName } from '../../shop/sheet/fields'
 import { readSizes } from '../../shop/sizes'
 import { TextField, Word } from './Fields'
 import { Once } from './Once'

@@ -1,7 +1,7 @@
 /** What is charged for the work beside the timber, and how. */
 import { WORK } from '../../data/shop-schema'
-import { inventedIn } from '../../shop/sheet-draft'
-import { RATE_NUMBERS, WORK_NAMES } from '../../shop/sheet-fields'
+import { inventedIn } from '../../shop/sheet/draft'
+import { RATE_NUMBERS, WORK_NAMES } from '../../shop/sheet/fields'
 import { asList } from '../say/as-list'
 import { NumberInput, Select } from './Fields'
 import { Part } from './Part'

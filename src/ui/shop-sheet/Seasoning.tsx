@@ -1,6 +1,6 @@
 /** Ways of seasoning: what each adds and how long it takes, and the weeks that follow. */
-import { ON } from '../../shop/sheet-draft'
-import { SEASON_NAMES, SEASON_NUMBERS, SEASONS } from '../../shop/sheet-fields'
+import { ON } from '../../shop/sheet/draft'
+import { SEASON_NAMES, SEASON_NUMBERS, SEASONS } from '../../shop/sheet/fields'
 import { asList } from '../say/as-list'
 import { NumberInput, Tick, Word } from './Fields'
 import { Once } from './Once'

@@ -1,6 +1,6 @@
 /** The series of sections: begun from a usual one, ticked in a grid, or typed as a list; and how they are sawn and graded. */
-import { withSeries } from '../../shop/sheet-draft'
-import { NUMBERS } from '../../shop/sheet-fields'
+import { withSeries } from '../../shop/sheet/draft'
+import { NUMBERS } from '../../shop/sheet/fields'
 import { readSizes, type SeriesId, SIDES, type SizeUnit, toggleSize } from '../../shop/sizes'
 import { NumberInput, Select, TextField } from './Fields'
 import { useSheet } from './use-sheet'

@@ -1,7 +1,7 @@
 /** The form of a shop sheet. Drawn at build as it is at the beginning; what is saved on the device follows. */
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import { BLANK, type Draft, draftOf, withField } from '../../shop/sheet-draft'
-import { readDraft } from '../../shop/sheet-read'
+import { BLANK, type Draft, draftOf, withField } from '../../shop/sheet/draft'
+import { readDraft } from '../../shop/sheet/read'
 import { $ownSheet } from '../../stores/own-sheet'
 import { $sheetAside, $sheetDraft } from '../../stores/sheet-draft'
 import { useSaved } from '../../stores/use-saved'

@@ -1,5 +1,5 @@
 /** How the sheet stands: complete and kept, or what is missing, each with the way to its field. */
-import { inventedIn, withOwnPrices } from '../../shop/sheet-draft'
+import { inventedIn, withOwnPrices } from '../../shop/sheet/draft'
 import { asList } from '../say/as-list'
 import { href } from '../site/href'
 import { goTo, idOf, useSheet } from './use-sheet'

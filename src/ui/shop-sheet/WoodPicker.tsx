@@ -1,6 +1,6 @@
 /** All woods that there is data on, to be ticked: found by name, by where they grow, or the usual ones of a region at once. */
 import { useState } from 'preact/hooks'
-import { carriedIn, ON, withField } from '../../shop/sheet-draft'
+import { carriedIn, ON, withField } from '../../shop/sheet/draft'
 import { asList } from '../say/as-list'
 import { Tick } from './Fields'
 import type { FormWood } from './given'

@@ -1,6 +1,6 @@
 /** The woods that are carried: a price each, and behind "more" what this shop's differ in from the trade's. */
-import { carriedIn, inventedIn } from '../../shop/sheet-draft'
-import { WOOD_NUMBERS } from '../../shop/sheet-fields'
+import { carriedIn, inventedIn } from '../../shop/sheet/draft'
+import { WOOD_NUMBERS } from '../../shop/sheet/fields'
 import { asList } from '../say/as-list'
 import { NumberInput, Select, TextField, Tick } from './Fields'
 import type { Both } from './given'

@@ -1,4 +1,5 @@
 /** All that lists of prices need: one chunk, loaded when one is opened or saved. */
-export { readCsv, writeCsv } from '../../shop/csv'
-export { csvLines } from '../../shop/csv-apply'
+
+export { csvLines } from '../../shop/csv/apply'
+export { readCsv, writeCsv } from '../../shop/csv/csv'
 export { CsvReview } from './CsvReview'

@@ -6,7 +6,7 @@ import type { Reference } from '../../data/reference'
 import { scenarioSchema } from '../../data/schema'
 import { type ShopSheetContent, shopSheetSchema } from '../../data/shop-schema'
 import { FOOT, INCH } from '../../data/units'
-import { UNUSUAL_LIMIT } from '../../shop/sheet-unusual'
+import { UNUSUAL_LIMIT } from '../../shop/sheet/unusual'
 
 /** In the reader's units. */
 export interface Both {

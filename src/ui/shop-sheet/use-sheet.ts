@@ -1,9 +1,9 @@
 /** The sheet that the form is about, for whatever part of the form needs it. */
 import { createContext } from 'preact'
 import { useContext } from 'preact/hooks'
-import type { Draft } from '../../shop/sheet-draft'
-import type { DraftRead } from '../../shop/sheet-read'
-import type { FieldWord } from '../../shop/sheet-reader'
+import type { Draft } from '../../shop/sheet/draft'
+import type { DraftRead } from '../../shop/sheet/read'
+import type { FieldWord } from '../../shop/sheet/reader'
 import type { FormGiven } from './given'
 
 export interface Here {

@@ -1,7 +1,7 @@
 /** Brings the form to life: drawn at build by the same components. What was typed before is taken in. */
 import { hydrate } from 'preact'
-import { readSheet } from '../../shop/sheet-door'
-import { BLANK, draftOf, ON, withField } from '../../shop/sheet-draft'
+import { readSheet } from '../../shop/sheet/door'
+import { BLANK, draftOf, ON, withField } from '../../shop/sheet/draft'
 import { $ownSheet } from '../../stores/own-sheet'
 import { $sheetDraft } from '../../stores/sheet-draft'
 import { href } from '../site/href'

@@ -1,5 +1,5 @@
 /** The wood that is looked into: its timbers, each opening to all its checks, its joints, what to lift, what to ask. */
-import type { CheckRow, Part } from '../../choice/ladder-types'
+import type { CheckRow, Part } from '../../choice/ladder/types'
 import { Paragraphs } from '../brief/Sentences'
 import { asList } from '../say/as-list'
 import { Figure } from '../say/Figure'

@@ -1,8 +1,8 @@
 /** What the ladder is asked: the timber, what it carries, and how it is bought. */
 import { useEffect, useRef } from 'preact/hooks'
-import type { LadderNumber } from '../../choice/ladder-door'
-import { SLOTS } from '../../choice/ladder-types'
-import { bearsOf, livesOf, slotsOf, usesField } from '../../choice/ladder-uses'
+import type { LadderNumber } from '../../choice/ladder/door'
+import { SLOTS } from '../../choice/ladder/types'
+import { bearsOf, livesOf, slotsOf, usesField } from '../../choice/ladder/uses'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
 import { NumberBox } from '../bench/NumberBox'

@@ -1,5 +1,5 @@
 /** The size ladder, to be played with. Drawn at build too, so that pictures, table and sentences stand without script. */
-import type { LadderLine, LadderReport } from '../../choice/ladder-types'
+import type { LadderLine, LadderReport } from '../../choice/ladder/types'
 import { $units } from '../../stores/units'
 import { useSaved } from '../../stores/use-saved'
 import type { BenchShop } from '../bench/in-force'

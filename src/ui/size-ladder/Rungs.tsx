@@ -1,5 +1,5 @@
 /** Every wood on the ladder, leanest first, as a table; the first few in sight. */
-import type { LadderLine } from '../../choice/ladder-types'
+import type { LadderLine } from '../../choice/ladder/types'
 import { Late, useLive } from './Late'
 import { useHere, useView } from './use-ladder'
 

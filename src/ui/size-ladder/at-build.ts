@@ -1,8 +1,8 @@
 /** The example that the page begins with, and what goes with it to the browser. */
 import * as v from 'valibot'
-import { ladderRanges } from '../../choice/ladder-door'
-import { ladderReport } from '../../choice/ladder-report'
-import type { LadderAsked, LadderReport } from '../../choice/ladder-types'
+import { ladderRanges } from '../../choice/ladder/door'
+import { ladderReport } from '../../choice/ladder/report'
+import type { LadderAsked, LadderReport } from '../../choice/ladder/types'
 import { sampleShop } from '../../data/content'
 import type { Reference } from '../../data/reference'
 import { shopSheetSchema } from '../../data/shop-schema'

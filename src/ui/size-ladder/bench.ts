@@ -1,7 +1,7 @@
 /** The size ladder as a store. */
-import type { LadderNumber } from '../../choice/ladder-door'
-import type { LadderAsked, LadderReport } from '../../choice/ladder-types'
-import { bearsOf, isSloped, livesOf, slotOf, usesField } from '../../choice/ladder-uses'
+import type { LadderNumber } from '../../choice/ladder/door'
+import type { LadderAsked, LadderReport } from '../../choice/ladder/types'
+import { bearsOf, isSloped, livesOf, slotOf, usesField } from '../../choice/ladder/uses'
 import { type BenchStore, type BenchView, makeBench, type Outside } from '../bench/store'
 import { linkOf, readLink } from './link'
 import { settleLoads } from './points'

@@ -3,9 +3,9 @@
  * `#king/24x10ft/8in12/roof/40psf/heated/green/no1/full-sawn/douglas-fir`, with `/h9ft` for a post and `/p2000lb@7ft` for
  * each load at a point, as far from one end; without a place it is at mid-span.
  */
-import type { LadderAsked } from '../../choice/ladder-types'
-import { SLOTS } from '../../choice/ladder-types'
-import { slotsOf, usesField } from '../../choice/ladder-uses'
+import type { LadderAsked } from '../../choice/ladder/types'
+import { SLOTS } from '../../choice/ladder/types'
+import { slotsOf, usesField } from '../../choice/ladder/uses'
 import { MM_PER_FOOT } from '../format/length'
 import { settleLoads } from './points'
 

@@ -1,6 +1,6 @@
 /** Loads at points before they are asked for: where each would stand, and how heavy. Light: a page needs it at once. */
-import { type LadderAsked, type PlaceField, type PointField, SLOTS, type Slot } from '../../choice/ladder-types'
-import { slotsOf } from '../../choice/ladder-uses'
+import { type LadderAsked, type PlaceField, type PointField, SLOTS, type Slot } from '../../choice/ladder/types'
+import { slotsOf } from '../../choice/ladder/uses'
 
 /** Half a ton, mid-span first, then the quarters. */
 const WEIGHT = 1000 * 4.448_221_615

@@ -1,7 +1,7 @@
 /** What is typed on the size ladder, and what is said of it when it cannot be taken. */
-import type { LadderNumber } from '../../choice/ladder-door'
-import type { PointField } from '../../choice/ladder-types'
-import { slotOf } from '../../choice/ladder-uses'
+import type { LadderNumber } from '../../choice/ladder/door'
+import type { PointField } from '../../choice/ladder/types'
+import { slotOf } from '../../choice/ladder/uses'
 import type { Trouble } from '../bench/store'
 import { fieldText, fieldUnit, fieldWords } from '../format/field'
 import { NBSP, plain } from '../format/number'

@@ -1,7 +1,7 @@
 /** Brings the size ladder to life: the page was drawn by the same components, from the same data, at build. */
 import { hydrate, render } from 'preact'
-import type { LadderNumber } from '../../choice/ladder-door'
-import { slotOf } from '../../choice/ladder-uses'
+import type { LadderNumber } from '../../choice/ladder/door'
+import { slotOf } from '../../choice/ladder/uses'
 import { $units } from '../../stores/units'
 import { address, changedFields, followAddress } from '../bench/address'
 import { type BenchShop, engineInForce } from '../bench/in-force'

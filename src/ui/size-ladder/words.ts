@@ -1,6 +1,6 @@
 /** The words of the size ladder's fields, and a setting in one line. */
-import type { LadderAsked } from '../../choice/ladder-types'
-import { isFloor, isSnowed, slotsOf, usesField } from '../../choice/ladder-uses'
+import type { LadderAsked } from '../../choice/ladder/types'
+import { isFloor, isSnowed, slotsOf, usesField } from '../../choice/ladder/uses'
 import { fieldWords } from '../format/field'
 import type { System } from '../format/quantity'
 import { pointWords } from './read'

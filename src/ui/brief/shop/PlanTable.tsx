@@ -1,5 +1,5 @@
 /** The drying plan: each step with its month, its weeks, how wet the main timber then is, and what to see to. */
-import type { Brief } from '../../../choice/types'
+import type { Brief } from '../../../choice/brief-types'
 import { Q } from '../../say/Q'
 import { Say } from '../../say/Say'
 import { Cell } from '../Cell'
