@@ -1,10 +1,12 @@
 /** The numbers of every option of a sheet, kept from one way of the job to the next where nothing that they hang on differs. */
-import type { Reference } from '../data/reference'
+import type { Reference, Wood } from '../data/reference'
 import type { ShopSheetContent } from '../data/shop-schema'
+import type { Section } from '../frame/values'
 import type { Facts } from './facts'
-import { type Frame, frameOf, seriesOf } from './frame-for'
+import { availableOf, canBeSawn, type Frame, frameOf, seriesOf } from './frame-for'
 import { type OptionFacts, optionFacts } from './option-facts'
 import { optionsOf } from './options'
+import type { Heart } from './types'
 
 /** All that a frame's size hangs on, besides the wood. */
 const frameSignature = (f: Facts): string =>
@@ -57,6 +59,18 @@ function keep<T>(map: Map<string, T>, key: string, value: T, most: number): void
   map.set(key, value)
 }
 
+/**
+ * Whether the frame of a wood free of heart centre is that of the boxed one: sections are tried in one order, and up to the
+ * largest that was taken every one that can be sawn boxed can be sawn free too, so the search would go the same way.
+ */
+function sharedWith(boxed: Frame, series: readonly Section[], sheet: ShopSheetContent, wood: Wood): boolean {
+  if (!boxed.passes) return false
+  const available = availableOf(sheet, wood)
+  const area = ([b, d]: Section) => b * d
+  const most = boxed.members.reduce((m, { sized }) => Math.max(m, sized.section ? area(sized.section) : 0), 0)
+  return series.every((s) => area(s) > most || !canBeSawn(s, 'boxed', available) || canBeSawn(s, 'free', available))
+}
+
 /** The numbers of every option; the frame is sized once a wood, heart and dryness, and shared. */
 export function workOut(facts: Facts, sheet: ShopSheetContent, reference: Reference): readonly OptionFacts[] {
   const { frames, options } = keptFor(reference, sheet)
@@ -65,17 +79,24 @@ export function workOut(facts: Facts, sheet: ShopSheetContent, reference: Refere
   const known = options.get(whole)
   if (known) return known
   const series = seriesOf(sheet)
-  const all = optionsOf(sheet, reference).map((option) => {
-    const unseasoned = option.seasoning === 'green' || option.seasoning === 'air'
-    const key = `${option.species}/${option.heart}/${unseasoned}/${signature}`
+  const frameFor = (wood: Wood, heart: Heart, unseasoned: boolean): Frame => {
+    const key = `${wood.id}/${heart}/${unseasoned}/${signature}`
     let frame = frames.get(key)
     if (!frame) {
-      const wood = reference.woods.get(option.species)
-      if (!wood) throw new Error(`no wood "${option.species}"`)
-      frame = frameOf(facts, reference, sheet, wood, option.heart, unseasoned, series)
+      const boxed = heart === 'free' && facts.loaded && !facts.size ? frameFor(wood, 'boxed', unseasoned) : null
+      frame =
+        boxed && sharedWith(boxed, series, sheet, wood)
+          ? boxed
+          : frameOf(facts, reference, sheet, wood, heart, unseasoned, series)
       keep(frames, key, frame, MOST_FRAMES)
     }
-    return optionFacts(option, facts, reference, sheet, frame)
+    return frame
+  }
+  const all = optionsOf(sheet, reference).map((option) => {
+    const wood = reference.woods.get(option.species)
+    if (!wood) throw new Error(`no wood "${option.species}"`)
+    const unseasoned = option.seasoning === 'green' || option.seasoning === 'air'
+    return optionFacts(option, facts, reference, sheet, frameFor(wood, option.heart, unseasoned))
   })
   keep(options, whole, all, MOST_LISTS)
   return all

@@ -1,10 +1,13 @@
 /** Numbers that are kept from one judging to the next are those that would be worked out afresh. */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
+import { factsFrom } from '../../src/choice/facts'
+import { frameOf, seriesOf } from '../../src/choice/frame-for'
 import { type Judging, judgeAll } from '../../src/choice/judge'
 import { QUESTIONS } from '../../src/choice/questions'
 import type { Answers } from '../../src/choice/types'
-import { reference } from '../reference'
+import { workOut } from '../../src/choice/work-out'
+import { reference, sheet } from '../reference'
 import { answerTo, few, full } from './any-answers'
 
 /** One sheet for all runs, so that what is kept piles up; another, alike but new, has nothing kept. */
@@ -29,3 +32,24 @@ it('whatever is asked before, and whatever one answer is changed', () => {
     { numRuns: 30 }
   )
 }, 30_000)
+
+it('a frame free of heart centre that is shared with the boxed one is the one that it would be sized to by itself', () => {
+  let shared = 0
+  fc.assert(
+    fc.property(full, (answers) => {
+      const facts = factsFrom(answers, reference)
+      const series = seriesOf(sheet)
+      const frames = new Map(workOut(facts, { ...sheet }, reference).map((o) => [o.option.id, o.frame]))
+      for (const species of ['douglas-fir', 'white-oak', 'eastern-white-pine', 'western-redcedar']) {
+        const wood = reference.woods.get(species)
+        const frame = frames.get(`${species}/free/kiln`)
+        if (!wood || !frame) throw new Error(`no ${species}`)
+        if (frame === frames.get(`${species}/boxed/kiln`)) shared++
+        const own = frameOf(facts, reference, sheet, wood, 'free', false, series)
+        expect(JSON.stringify(frame)).toBe(JSON.stringify(own))
+      }
+    }),
+    { numRuns: 60 }
+  )
+  expect(shared).toBeGreaterThan(0)
+})
