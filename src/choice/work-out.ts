@@ -52,11 +52,20 @@ function keptFor(reference: Reference, sheet: ShopSheetContent): Kept {
   return known
 }
 
-/** Keep one more, and let the oldest go. */
+/** Keep one more, and let go of what was longest not asked for. */
 function keep<T>(map: Map<string, T>, key: string, value: T, most: number): void {
-  const [oldest] = map.keys()
-  if (map.size >= most && oldest !== undefined) map.delete(oldest)
+  if (map.size >= most) map.delete(map.keys().next().value as string)
   map.set(key, value)
+}
+
+/** What is kept under a key, which thereby stays longest. */
+function recall<T>(map: Map<string, T>, key: string): T | undefined {
+  const value = map.get(key)
+  if (value !== undefined) {
+    map.delete(key)
+    map.set(key, value)
+  }
+  return value
 }
 
 /**
@@ -76,12 +85,12 @@ export function workOut(facts: Facts, sheet: ShopSheetContent, reference: Refere
   const { frames, options } = keptFor(reference, sheet)
   const signature = frameSignature(facts)
   const whole = `${signature} ${optionSignature(facts)}`
-  const known = options.get(whole)
+  const known = recall(options, whole)
   if (known) return known
   const series = seriesOf(sheet)
   const frameFor = (wood: Wood, heart: Heart, unseasoned: boolean): Frame => {
     const key = `${wood.id}/${heart}/${unseasoned}/${signature}`
-    let frame = frames.get(key)
+    let frame = recall(frames, key)
     if (!frame) {
       const boxed = heart === 'free' && facts.loaded && !facts.size ? frameFor(wood, 'boxed', unseasoned) : null
       frame =
