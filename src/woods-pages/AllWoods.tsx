@@ -2,7 +2,7 @@
 import { Figure } from '../ui/say/Figure'
 import { href } from '../ui/site/href'
 import type { ChartRow } from './chart'
-import { SIZES } from './measure'
+import { SIZES } from './sizes'
 
 const HEADS = ['Class', 'Shoulder opens', 'Green stick', 'Dry density', 'Air-dry in', 'Truss timber', 'Place']
 

@@ -6,8 +6,8 @@ import { Figure } from '../ui/say/Figure'
 import { href } from '../ui/site/href'
 import { Late, LateSay } from '../ui/size-ladder/Late'
 import type { CompareWood } from './compare-data'
-import { SIZES } from './measure'
 import { Looks } from './Parts'
+import { SIZES } from './sizes'
 
 interface Props {
   readonly of: readonly CompareWood[]

@@ -6,8 +6,8 @@ import { LogEndPair } from '../ui/pictures/LogEndPair'
 import { SizeLadder } from '../ui/pictures/SizeLadder'
 import { Figure } from '../ui/say/Figure'
 import { Say } from '../ui/say/Say'
-import { SIZES } from './measure'
 import { DRAWN_TIMES } from './movement'
+import { SIZES } from './sizes'
 import type { WoodView } from './view'
 
 interface Of {

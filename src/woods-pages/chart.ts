@@ -1,10 +1,11 @@
 /** All woods in a table of few columns: the index and the chart of the comparison. */
 import type { Quantity } from '../data/quantity'
 import type { Wood } from '../data/reference'
-import { type Measure, SIDE } from './measure'
+import type { Measure } from './measure'
 import { gapOf } from './movement'
 import { densityOf, durabilityOf, lineOf, rankOf, weightOf, yardOf } from './numbers'
 import { proses } from './prose'
+import { SIDE } from './sizes'
 
 export interface ChartRow {
   readonly id: string

@@ -4,9 +4,10 @@ import type { LogEnd } from '../choice/types'
 import type { Sentence } from '../data/quantity'
 import { libraryOf, rounded } from '../ui/bench/at-build'
 import type { Library } from '../ui/say/library'
-import { type Measure, SIDE, woodOf } from './measure'
+import { type Measure, woodOf } from './measure'
 import { logEndsOf } from './movement'
 import { type Group, groupsOf } from './rows'
+import { SIDE } from './sizes'
 import { type Look, looksOf, type Rung, rungOf } from './view'
 
 export interface CompareWood {

@@ -5,23 +5,11 @@
 import { serviceOf } from '../choice/clock/stages'
 import type { LadderReport } from '../choice/ladder/types'
 import { quantity } from '../choice/say'
-import type { Quantity } from '../data/quantity'
 import type { Place, Reference, Wood } from '../data/reference'
-import { FOOT, INCH } from '../data/units'
 import { reportAsked } from '../ui/size-ladder/at-build'
 import type { ServiceMoisture } from '../wood/service'
+import { CHOSEN } from './sizes'
 
-export const SIDE = 8 * INCH
-/** Of a beam between two posts, and of the stick that is weighed. */
-export const BEAM = 12 * FOOT
-export const STICK = 16 * FOOT
-const CHOSEN = { mark: 'practice', sources: [{ key: 'common-practice' }] } as const
-/** The same to be set in a sentence. */
-export const SIZES: Readonly<Record<'side' | 'square' | 'stick', Quantity>> = {
-  side: quantity('gap', SIDE, CHOSEN),
-  square: quantity('section', [SIDE, SIDE], CHOSEN),
-  stick: quantity('span', STICK, CHOSEN)
-}
 const TOWN = 'indianapolis-in'
 const REFERENCE_WOOD = 'douglas-fir'
 const OTHER_REFERENCE = 'eastern-white-pine'

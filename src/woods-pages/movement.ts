@@ -9,7 +9,8 @@ import { type Band, housedBeam } from '../wood/joints'
 import { sectionShape } from '../wood/log-end'
 import { boxedShares, checkOpening, faceShares, type Heart, logDiameterNeeded } from '../wood/section'
 import { shrinkageFromGreen } from '../wood/shrinkage'
-import { BEAM, type Measure } from './measure'
+import type { Measure } from './measure'
+import { BEAM } from './sizes'
 
 const PIECE = { mark: 'practice', sources: [{ key: 'common-practice' }] } as const
 const HEARTS: readonly Heart[] = ['boxed', 'free']

@@ -11,7 +11,8 @@ import { percent } from '../data/units'
 import type { DesignValues, Section } from '../frame/values'
 import { dryingCourse } from '../wood/drying'
 import { densityAt } from '../wood/weight'
-import { type Measure, SIDE, STICK } from './measure'
+import type { Measure } from './measure'
+import { SIDE, STICK } from './sizes'
 
 const PIECE = { mark: 'practice', sources: [{ key: 'common-practice' }] } as const
 const SQUARE: Section = [SIDE, SIDE]

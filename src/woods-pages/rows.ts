@@ -3,7 +3,7 @@ import { quantity } from '../choice/say'
 import type { Quantity } from '../data/quantity'
 import type { Wood } from '../data/reference'
 import type { Section } from '../frame/values'
-import { type Measure, SIDE } from './measure'
+import type { Measure } from './measure'
 import { checkOf, faceOf, gapOf } from './movement'
 import {
   boardsOf,
@@ -18,6 +18,7 @@ import {
   yardOf
 } from './numbers'
 import { proses } from './prose'
+import { SIDE } from './sizes'
 
 export interface Row {
   readonly label: string

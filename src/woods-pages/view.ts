@@ -7,11 +7,12 @@ import type { Sentence } from '../data/quantity'
 import type { Wood } from '../data/reference'
 import { reportAsked } from '../ui/size-ladder/at-build'
 import { told } from './figures'
-import { against, jobOf, type Measure, SIDE, SIZES, woodOf } from './measure'
+import { against, jobOf, type Measure, woodOf } from './measure'
 import { logEndsOf } from './movement'
 import { boardsOf, lineOf, rankOf, yardOf } from './numbers'
 import { PART_NAMES, type Prose, type ProsePart } from './prose'
 import { type Group, groupsOf } from './rows'
+import { SIDE, SIZES } from './sizes'
 
 export interface Look {
   readonly label: string

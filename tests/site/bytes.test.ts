@@ -1,5 +1,5 @@
 /** What a first view costs, compressed, before anyone touches it. Bytes are a promise; times are not tested. */
-import { existsSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { describe, expect, it } from 'vitest'
@@ -89,6 +89,12 @@ describe('first view', () => {
   it('an example brief, every source note in it, is at most 80 KB', () => {
     for (const page of ['examples/lakeside-pavilion', 'examples/ridge-hall'])
       expect(firstView(page).total).toBeLessThanOrEqual(80 * KB)
+  })
+  it('no script that may come later is larger than the engine may be, 64 KB', () => {
+    const scripts = readdirSync(join(dist, '_astro')).filter((file) => file.endsWith('.js'))
+    expect(scripts.length).toBeGreaterThan(10)
+    for (const file of scripts)
+      expect(gzipSync(readFileSync(join(dist, '_astro', file))).length, file).toBeLessThanOrEqual(64 * KB)
   })
   if (process.env['REPORT_BYTES']) {
     it('report', () => {

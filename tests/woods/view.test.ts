@@ -2,11 +2,12 @@
 import { describe, expect, it } from 'vitest'
 import type { Origin, Quantity } from '../../src/data/quantity'
 import { compareWood } from '../../src/woods-pages/compare-data'
-import { against, measureOf, SIDE, woodOf } from '../../src/woods-pages/measure'
+import { against, measureOf, woodOf } from '../../src/woods-pages/measure'
 import { checkOf, faceOf, gapOf, logEndsOf } from '../../src/woods-pages/movement'
 import { lineOf, rankOf, weightOf, yardOf } from '../../src/woods-pages/numbers'
 import { proses } from '../../src/woods-pages/prose'
 import { groupsOf } from '../../src/woods-pages/rows'
+import { SIDE } from '../../src/woods-pages/sizes'
 import { viewOf } from '../../src/woods-pages/view'
 import { reference } from '../reference'
 
