@@ -33,7 +33,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   notes: ['data', 'wood', 'frame', 'choice', 'shop'],
   stores: ['data', 'choice', 'shop'],
   ui: ['data', 'wood', 'frame', 'choice', 'shop', 'handouts', 'notes', 'stores', 'styles'],
-  'woods-pages': ['data', 'wood', 'frame', 'choice', 'shop', 'ui'],
+  'woods-pages': ['data', 'wood', 'frame', 'choice', 'shop', 'notes', 'ui'],
   layouts: ['ui', 'styles', 'data', 'handouts'],
   pages: [
     'data',

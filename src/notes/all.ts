@@ -1,18 +1,16 @@
-/** Every note and the glossary, gathered by the bundler and worked out once a build. */
+/** Every note, gathered by the bundler and worked out once a build. */
 import * as v from 'valibot'
 import { content, teachingShop } from '../data/content'
 import { buildReference } from '../data/reference'
 import { shopSheetSchema } from '../data/shop-schema'
-import { readGlossary } from './glossary'
 import { GROUPS, type Group, type Library, type Note, readNote } from './note'
+import { glossary } from './words'
+
+export { glossary }
 
 const texts = Object.entries(
   import.meta.glob<string>('../../content/notes/*.md', { eager: true, query: '?raw', import: 'default' })
 ).map(([path, text]) => [path.replace(/^.*\/|\.md$/g, ''), text] as const)
-
-export const glossary = readGlossary(
-  Object.values(import.meta.glob('../../content/glossary.json', { eager: true, import: 'default' }))[0]
-)
 
 export const noteLibrary: Library = {
   reference: buildReference(content),

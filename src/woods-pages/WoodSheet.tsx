@@ -14,6 +14,7 @@ import { Looks, Numbers, Value } from './Parts'
 import { SIZES } from './sizes'
 import type { PartView, WoodView } from './view'
 import { WoodActs } from './WoodActs'
+import { SayWords, Told } from './Words'
 
 interface Props {
   readonly view: WoodView
@@ -73,12 +74,14 @@ function Block({ view: { groups } }: Of) {
 
 function Words({ view }: Of) {
   const { parts, looks, cautions } = view
+  const told = new Set<string>()
   return (
     <section class="sheet" aria-label="In words">
       <div class="stack--wide wood-words">
         {parts.map((part) => (
-          <Part key={part.id} part={part} />
+          <Part key={part.id} part={part} told={told} />
         ))}
+        <Told told={told} />
       </div>
       <div class="margin">
         <h2>Colour</h2>
@@ -100,13 +103,14 @@ function Words({ view }: Of) {
   )
 }
 
-function Part({ part: { id, name, mark, says, others } }: { readonly part: PartView }) {
+function Part({ part, told }: { readonly part: PartView; readonly told: Set<string> }) {
+  const { id, name, mark, says, others } = part
   return (
     <div class={`stack wood-part wood-part--${id}`}>
       <h2>{name}</h2>
       {says.map((s) => (
         <p key={s.text}>
-          <Say s={s} />
+          <SayWords s={s} told={told} />
         </p>
       ))}
       <p class="wood-mark" data-pagefind-ignore>

@@ -4,7 +4,7 @@ import type { Library, Note, NoteBlock } from '../../notes/note'
 import { LibraryProvider } from '../say/library'
 import { Shelf } from '../say/Shelf'
 import { NoteShelf, ShelfProvider } from '../say/shelf'
-import { href } from '../site/href'
+import { Meanings } from './Meanings'
 import { NoteTable } from './NoteTable'
 import { Parts } from './Parts'
 import { pictureOf } from './pictures'
@@ -27,7 +27,7 @@ export function NoteView({ note, library, children }: Props) {
           {children}
         </div>
         <Shelf />
-        <Meanings note={note} library={library} />
+        <Meanings terms={note.terms} glossary={library.glossary} />
       </ShelfProvider>
     </LibraryProvider>
   )
@@ -69,26 +69,4 @@ function One({ block, library }: { readonly block: NoteBlock; readonly library: 
         </figure>
       )
   }
-}
-
-/** What the words of the trade in this note mean; a word in the text opens its own. */
-function Meanings({ note, library }: { readonly note: Note; readonly library: Library }) {
-  return (
-    <div class="meanings">
-      {note.terms.map((id) => {
-        const entry = library.glossary[id]
-        return (
-          <span key={id} id={`term-${id}`} class="source" popover="auto">
-            <span>
-              <b>{entry?.term}</b>
-            </span>
-            <span>{entry?.means}</span>
-            <span class="source-mark">
-              <a href={href(`/glossary/#${id}`)}>In the glossary</a>
-            </span>
-          </span>
-        )
-      })}
-    </div>
-  )
 }
