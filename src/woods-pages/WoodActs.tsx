@@ -6,6 +6,7 @@ import { LogEndPair } from '../ui/pictures/LogEndPair'
 import { SizeLadder } from '../ui/pictures/SizeLadder'
 import { Figure } from '../ui/say/Figure'
 import { Say } from '../ui/say/Say'
+import { SizeCaution } from '../ui/site/SizeCaution'
 import { DRAWN_TIMES } from './movement'
 import { SIZES } from './sizes'
 import type { WoodView } from './view'
@@ -76,7 +77,7 @@ function Stout({ view: { rungs, truss }, ladder }: Props) {
         )}
         <div class="stack">
           <Paragraphs of={truss} />
-          <p>A first size to talk about, not one to build from. Joints are not looked at here.</p>
+          <SizeCaution />
           <p class="no-print">
             <a href={ladder}>The same truss on the size ladder</a>
           </p>
