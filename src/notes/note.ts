@@ -76,6 +76,8 @@ export interface Note {
   readonly blocks: readonly NoteBlock[]
   /** Ids of the glossary that it explains. */
   readonly terms: readonly string[]
+  /** A size of a timber or a force in it stands in the note, so that its page says what such figures leave out. */
+  readonly sized: boolean
   readonly words: number
 }
 
@@ -86,6 +88,10 @@ export interface Library {
   /** Ids of all notes, for links. */
   readonly ids: readonly string[]
 }
+
+/** Calls that answer with sections, or with the forces that they come of; they stand inside other calls too. */
+const SIZING = /^(ladder|sections|forces)\b/
+const sizes = ({ name, args }: Call): boolean => [name, ...Object.values(args)].some((s) => SIZING.test(s))
 
 /** @throws Error that names the note and what is wrong in it. */
 export function readNote(id: string, text: string, library: Library): Note {
@@ -103,6 +109,7 @@ function resolve(id: string, text: string, library: Library): Note {
   for (const key of head.sources) knownSource(key, reference)
   for (const to of head.related) knownLink(to.startsWith('/') ? to : `/notes/${to}/`, ids)
   const told = new Set<string>()
+  let sized = false
   const prose = (words: string): string => {
     const bare = bareNumbers(words)
     if (bare.length > 0) throw new Error(`a number is stated by hand: ${bare.join('; ')}`)
@@ -128,6 +135,7 @@ function resolve(id: string, text: string, library: Library): Note {
       case 'call':
         // A word that means something else here than in the glossary.
         if (inline.call.name === 'word') return [{ kind: 'text', text: prose(inline.call.args['of'] ?? '') }]
+        sized ||= sizes(inline.call)
         return [{ kind: 'figure', ...figureOf(inline.call, reference, library.sheet) }]
     }
   }
@@ -141,6 +149,7 @@ function resolve(id: string, text: string, library: Library): Note {
         return { ...block, items: block.items.map((item) => parts(item)) }
       case 'picture': {
         const caption = parts(block.caption, false)
+        sized ||= sizes(block.call)
         return TABLE_NAMES.includes(block.call.name)
           ? { kind: 'table', table: tableOf(block.call, reference, library.sheet), caption }
           : { kind: 'picture', call: block.call, caption }
@@ -150,7 +159,7 @@ function resolve(id: string, text: string, library: Library): Note {
     }
   })
   const words = text.replace(/^---[\s\S]*?\n---/, '').split(/\s+/).length
-  return { id, ...head, blocks: done, terms: [...told], words }
+  return { id, ...head, blocks: done, terms: [...told], sized, words }
 }
 
 function knownSource(key: string, { sources }: Reference): void {

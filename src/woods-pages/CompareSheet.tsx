@@ -4,6 +4,7 @@ import { SizeLadder } from '../ui/pictures/SizeLadder'
 import { asList } from '../ui/say/as-list'
 import { Figure } from '../ui/say/Figure'
 import { href } from '../ui/site/href'
+import { SizeCaution } from '../ui/site/SizeCaution'
 import { Late, LateSay } from '../ui/size-ladder/Late'
 import type { CompareWood } from './compare-data'
 import { Looks } from './Parts'
@@ -18,6 +19,7 @@ export function CompareSheet({ of }: Props) {
     <>
       <Pictures of={of} />
       <Table of={of} />
+      <SizeCaution />
     </>
   )
 }

@@ -5,6 +5,12 @@ import { describe, expect, it } from 'vitest'
 import { basePath, dist } from '../../.ci/place.mjs'
 
 const base = basePath()
+/** Notes that ask the engine for a section. */
+const noteSizes = readdirSync(join(import.meta.dirname, '../../content/notes'))
+  .filter((file) =>
+    /\{\{ladder |ladder section/.test(readFileSync(join(import.meta.dirname, '../../content/notes', file), 'utf8'))
+  )
+  .map((file) => file.replace('.md', ''))
 const site = process.env['SITE_URL']
 
 interface Page {
@@ -81,6 +87,47 @@ describe.each(pages.map((page) => [page.path, page] as const))('%s', (path, page
     expect(html).toMatch(/http-equiv="content-security-policy"/i)
     expect(html).not.toMatch(/unsafe-inline|unsafe-eval(?<!wasm-unsafe-eval)/)
   })
+})
+
+/** What a page says in its content, on paper as on a screen. */
+function printed(html: string): string {
+  const main = /<main[\s\S]*<\/main>/.exec(html)?.[0] ?? ''
+  return main
+    .replace(/<(script|template|noscript)\b[\s\S]*?<\/\1>/g, '')
+    .replace(/<p class="no-print"[\s\S]*?<\/p>/g, '')
+    .replace(/<[^>]+>/g, ' ')
+    .replace(/\s+/g, ' ')
+}
+/** Pages that show what section a timber needs: briefs, woods, and whatever draws or tables sections. */
+const shows = ({ path, html }: Page): boolean =>
+  /^\/(examples|woods)\/|^\/size-ladder\/$/.test(path) ||
+  /<div class="ladder">|<th[^>]*>Section<|class="[^"]*forces/.test(html) ||
+  noteSizes.some((id) => path === `/notes/${id}/`)
+
+describe('a page with a size', () => {
+  const sized = pages.filter(shows)
+  it('is found by what it shows', () => {
+    expect(sized.length).toBeGreaterThan(50)
+    for (const path of ['/woods/', '/woods/compare/', '/notes/strength-and-grade/', '/notes/choosing-local/'])
+      expect(sized.map((page) => page.path)).toContain(path)
+  })
+  it.each(sized.map((page) => [page.path, page.html]))(
+    '%s says what such a size is, and what is not in it',
+    (_, html) => {
+      const said = printed(html)
+      for (const word of [
+        /not for construction|not a design/,
+        /licensed engineer/i,
+        /local code/,
+        /wind/i,
+        /uplift/i,
+        /snow/,
+        /earthquake/
+      ])
+        expect(said).toMatch(word)
+      expect(said).toMatch(/connections?|notched ends/)
+    }
+  )
 })
 
 describe('all pages', () => {

@@ -4,6 +4,7 @@ import type { Sentence } from '../../data/quantity'
 import { Paragraphs } from '../brief/Sentences'
 import { LibraryProvider } from '../say/library'
 import { Say } from '../say/Say'
+import { SizeCaution } from '../site/SizeCaution'
 import type { Side } from './pair'
 
 const NAMES = ['First', 'Second'] as const
@@ -80,7 +81,7 @@ export function Pair({ sides }: { readonly sides: readonly [Side, Side] }) {
         {differing.length > 0 && <Rows caption="Answered differently" of={differing} />}
         {same.length > 0 && <p class="soft">Answered alike: {same.join(', ')}.</p>}
         <Rows caption="What comes out" of={two.outcomes} />
-        <p>Preliminary opinions, not for construction. A licensed engineer designs the frame to the local code.</p>
+        <SizeCaution />
         <p class="no-print">
           <button type="button" class="btn btn--quiet btn--small" onClick={() => print()}>
             Print

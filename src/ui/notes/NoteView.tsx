@@ -4,6 +4,7 @@ import type { Library, Note, NoteBlock } from '../../notes/note'
 import { LibraryProvider } from '../say/library'
 import { Shelf } from '../say/Shelf'
 import { NoteShelf, ShelfProvider } from '../say/shelf'
+import { SizeCaution } from '../site/SizeCaution'
 import { Meanings } from './Meanings'
 import { NoteTable } from './NoteTable'
 import { Parts } from './Parts'
@@ -24,6 +25,7 @@ export function NoteView({ note, library, children }: Props) {
           {note.blocks.map((block, i) => (
             <One key={i} block={block} library={library} />
           ))}
+          {note.sized && <SizeCaution />}
           {children}
         </div>
         <Shelf />
