@@ -5,7 +5,15 @@ import { FOOT, INCH, percent } from '../data/units'
 import { temperatureFactors } from '../frame/factors'
 import { type FrameJob, type Member, sizeFrame } from '../frame/job'
 import { inTryingOrder } from '../frame/sizing'
-import { atTemperature, type DesignValues, derivedValues, type Section, tabulated } from '../frame/values'
+import {
+  atTemperature,
+  type DesignValues,
+  derivedValues,
+  type Section,
+  type SizeClass,
+  sizeClassOf,
+  tabulated
+} from '../frame/values'
 import { logDiameterNeeded } from '../wood/section'
 import { densityAt } from '../wood/weight'
 import { type Facts, limit } from './facts'
@@ -48,8 +56,20 @@ export function seriesOf(sheet: ShopSheetContent): Section[] {
   return inTryingOrder(sizes.map(([p = 0, q = 0]): Section => [side(Math.min(p, q)), side(Math.max(p, q))]))
 }
 
+type ValuesOf = (section: Section) => DesignValues | null
+
 /** Design values of a wood by section: its table row, or derived from clear wood, or none. */
-export function valuesOf(wood: Wood, grade: Grade, reference: Reference): (section: Section) => DesignValues | null {
+export function valuesOf(wood: Wood, grade: Grade, reference: Reference): ValuesOf {
+  // A wood of a reference is never changed in place, and hundreds of frames ask for the same few rows.
+  const kept = known.get(wood) ?? new Map<Grade, ValuesOf>()
+  known.set(wood, kept)
+  const values = kept.get(grade) ?? valuesAfresh(wood, grade, reference)
+  kept.set(grade, values)
+  return values
+}
+const known = new WeakMap<Wood, Map<Grade, ValuesOf>>()
+
+function valuesAfresh(wood: Wood, grade: Grade, reference: Reference): ValuesOf {
   const rows = reference.design.filter((r) => r.group === wood.designGroup && r.grade === grade)
   const ratio = (id: string) => limit(reference, id)
   const derived = derivedValues(wood.strengthGreen, grade, {
@@ -61,7 +81,16 @@ export function valuesOf(wood: Wood, grade: Grade, reference: Reference): (secti
     caution: ratio(wood.kind === 'hardwood' ? 'derived-hardwood' : 'derived-softwood'),
     origin: { mark: 'derived', sources: [{ key: 'astm-d2555' }, { key: 'astm-d245' }] }
   })
-  return (section) => (wood.designGroup ? tabulated(rows, wood.designGroup, grade, section) : null) ?? derived
+  const byClass = new Map<SizeClass, DesignValues | null>()
+  return (section) => {
+    const wanted = sizeClassOf(section)
+    let values = byClass.get(wanted)
+    if (values === undefined) {
+      values = (wood.designGroup ? tabulated(rows, wood.designGroup, grade, section) : null) ?? derived
+      byClass.set(wanted, values)
+    }
+    return values
+  }
 }
 
 export function frameJob(facts: Facts, reference: Reference, wood: Wood, unseasoned: boolean): FrameJob {
@@ -134,15 +163,9 @@ export function frameOf(
   const series = facts.size ? [facts.size] : cap === null ? sawn : sawn.filter((s) => s[1] <= cap + 0.1)
   const own = valuesOf(wood, gradeOf(sheet, wood), reference)
   const ct = temperatureFactors(Math.max(...facts.service.temperatureC), facts.wet)
-  const known = new Map<Section, DesignValues | null>()
   const values = (section: Section) => {
-    let found = known.get(section)
-    if (found === undefined) {
-      const cold = own(section)
-      found = cold && atTemperature(cold, ct)
-      known.set(section, found)
-    }
-    return found
+    const cold = own(section)
+    return cold && atTemperature(cold, ct)
   }
   const job = frameJob(facts, reference, wood, unseasoned)
   const members = sizeFrame(job, series, sawn, values, facts.size !== null)
@@ -153,8 +176,8 @@ export function frameOf(
     return s && (!most || s[0] * s[1] > most[0] * most[1]) ? s : most
   }, null)
   // Strength grows with b d^2, so an area that is used to a ratio could shrink by about its two-thirds power.
-  const neededArea = main.reduce((most, { sized: { section: s, governing } }) => {
-    return Math.max(most, s && governing ? s[0] * s[1] * governing.ratio ** (2 / 3) : 0)
+  const neededArea = main.reduce((most, { sized: { section: s, ratio } }) => {
+    return Math.max(most, s && ratio !== null ? s[0] * s[1] * ratio ** (2 / 3) : 0)
   }, 0)
   const noValues = values(usual) === null
   const withoutLimit =

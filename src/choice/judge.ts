@@ -1,6 +1,7 @@
 /** Every option judged: in or out, which rules spoke, scores, and the order. */
 import type { Reference } from '../data/reference'
 import type { ShopSheetContent } from '../data/shop-schema'
+import { contextOf, least } from './context'
 import { factsFrom } from './facts'
 import type { OptionFacts } from './option-facts'
 import type { Context, Rule } from './rule'
@@ -36,12 +37,7 @@ const byMerit = (p: Judged, q: Judged): number => {
 export function judgeAll(answers: Answers, sheet: ShopSheetContent, reference: Reference): Judging {
   const facts = factsFrom(answers, reference)
   const all = workOut(facts, sheet, reference)
-  const passing = all.filter((o) => facts.loaded && o.frame.passes)
-  const least = (items: readonly OptionFacts[], of: (o: OptionFacts) => number) =>
-    items.reduce((m, o) => Math.min(m, of(o)), Number.POSITIVE_INFINITY)
-  const leanest = passing.length > 0 ? least(passing, (o) => o.section[0] * o.section[1]) : null
-  const leastNeeded = passing.length > 0 ? least(passing, (o) => o.frame.neededArea) : null
-  const first: Context = { facts, reference, sheet, leanest, leastNeeded, cheapest: 0, affordable: null }
+  const first = contextOf(all, facts, sheet, reference)
   const passes = (fired: readonly Rule[]) => !fired.some((r) => r.effect === 'out')
   const able = all.map((o) => RULES.filter((rule) => rule.when(o, first)))
   const sum = facts.budgetSum

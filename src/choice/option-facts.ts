@@ -1,6 +1,5 @@
 /** The numbers of one option, in SI, before anyone judges them. */
 import type { Reference, Wood } from '../data/reference'
-import type { SeasoningContent } from '../data/schema'
 import type { ShopSheetContent } from '../data/shop-schema'
 import { percent } from '../data/units'
 import type { Section } from '../frame/values'
@@ -8,25 +7,17 @@ import { type Bill, bill, type PriceParts, priceParts } from '../shop/price'
 import { transverseDiffusion } from '../wood/diffusivity'
 import type { Band } from '../wood/joints'
 import { widened } from '../wood/scatter'
-import { checkOpening, faceShares, type Heart, logDiameterNeeded } from '../wood/section'
+import { checkOpening, faceShares, type Heart } from '../wood/section'
 import { changeBetween, dimensionChange } from '../wood/shrinkage'
 import { swingShare } from '../wood/swing'
 import { type GrainProfile, type Twist, twistOf } from '../wood/twist'
 import { densityAt } from '../wood/weight'
-import { delivery, freeOfHeartOf, onRequestOf } from './delivery'
+import { delivery } from './delivery'
 import { type Facts, limit } from './facts'
-import { type Available, availableOf, type Frame } from './frame-for'
+import type { OptionBasis } from './option-basis'
 import { grossVolume, heaviestOf, longestOf, type Stick, sticksOf, volumeOfOne } from './sticks'
-import type { Option } from './types'
 
-export interface OptionFacts {
-  readonly option: Option
-  readonly wood: Wood
-  readonly seasoning: SeasoningContent
-  readonly frame: Frame
-  readonly available: Available
-  readonly section: Section
-  readonly logDiameter: number
+export interface OptionFacts extends OptionBasis {
   /** Mean moisture on delivery, fraction, with its band. */
   readonly delivered: number
   readonly deliveredLow: number
@@ -84,11 +75,6 @@ export interface OptionFacts {
   readonly timberCost: number
   readonly jobCost: number
   readonly bill: Bill
-  /** Middle of the range of durability classes. */
-  readonly durabilityClass: number
-  readonly onRequest: boolean
-  /** How it comes free of heart centre. */
-  readonly freeOfHeart: 'usual' | 'rare' | 'hardly'
 }
 
 /** Strain along the grain from green to oven-dry that a wood is taken to have, low and high, fractions. */
@@ -119,17 +105,14 @@ export const grainOf = (wood: Wood, reference: Reference): GrainProfile => ({
   fall: limit(reference, 'grain-fall')
 })
 
-/** Work out one option. `frame` is shared by the options of a wood that need the same section. */
+/** Work out one option. */
 export function optionFacts(
-  option: Option,
+  basis: OptionBasis,
   facts: Facts,
   reference: Reference,
-  sheet: ShopSheetContent,
-  frame: Frame
+  sheet: ShopSheetContent
 ): OptionFacts {
-  const wood = reference.woods.get(option.species) as Wood
-  const seasoning = reference.seasonings.get(option.seasoning) as SeasoningContent
-  const { section } = frame
+  const { option, wood, seasoning, frame, section, freeOfHeart } = basis
   const [b, d] = section
   const fsp = wood.fibreSaturation
   const came = delivery(facts, reference, sheet, wood, option.heart, seasoning, section)
@@ -171,7 +154,6 @@ export function optionFacts(
   const sticks = sticksOf(facts, frame, reference)
   const stickVolume = volumeOfOne(heaviestOf(sticks))
   const volume = grossVolume(sticks, sheet.wastePercent)
-  const freeOfHeart = freeOfHeartOf(sheet, wood)
   // A price that the shop states for this wood is what it asks, rare or not.
   const stated = sheet.woods.find((w) => w.species === wood.id)?.freeOfHeartAddPercent !== undefined
   const price = priceParts(sheet, option.species, {
@@ -183,13 +165,7 @@ export function optionFacts(
   })
   const cost = bill(sheet, volume, price.total)
   return {
-    option,
-    wood,
-    seasoning,
-    frame,
-    available: availableOf(sheet, wood),
-    section,
-    logDiameter: logDiameterNeeded(option.heart, b, d),
+    ...basis,
     delivered,
     deliveredLow: came.low,
     deliveredHigh: came.high,
@@ -235,9 +211,6 @@ export function optionFacts(
     price,
     timberCost: cost.timber,
     jobCost: cost.job,
-    bill: cost,
-    durabilityClass: (wood.durability.best + wood.durability.worst) / 2,
-    onRequest: onRequestOf(sheet, wood, option.heart),
-    freeOfHeart
+    bill: cost
   }
 }

@@ -7,6 +7,7 @@ import type { Reference } from '../data/reference'
 import type { Mark } from '../data/schema'
 import type { ShopSheetContent } from '../data/shop-schema'
 import type { Facts } from './facts'
+import type { OptionBasis } from './option-basis'
 import type { OptionFacts } from './option-facts'
 import type { Effect, Topic } from './types'
 
@@ -24,19 +25,31 @@ export interface Context {
   readonly affordable: boolean | null
 }
 
-export interface Rule {
+interface RuleWords {
   readonly id: string
   readonly about: Topic
   readonly effect: Effect
   /** True where it holds for every wood alike, and so tells none apart in a list. */
   readonly general?: true
-  readonly when: (o: OptionFacts, c: Context) => boolean
   /** A few words for a list, without a full stop. */
   readonly short: (o: OptionFacts, c: Context) => Sentence
   readonly says: (o: OptionFacts, c: Context) => Sentence
   readonly sources: readonly SourceRef[]
   readonly mark: Mark
 }
+
+/** A rule that asks only what is known before drying, movement and price: whom it puts out need not be worked out further. */
+export interface EarlyRule extends RuleWords {
+  readonly early: true
+  readonly when: (o: OptionBasis, c: Context) => boolean
+}
+
+export interface LateRule extends RuleWords {
+  readonly early?: never
+  readonly when: (o: OptionFacts, c: Context) => boolean
+}
+
+export type Rule = EarlyRule | LateRule
 
 /** How weighty a reason is when only one can be said: ruled out before cautioned before favoured, then by the list's order. */
 export const EFFECT_ORDER: readonly Effect[] = ['out', 'caution', 'favour']

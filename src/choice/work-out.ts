@@ -4,8 +4,8 @@ import type { ShopSheetContent } from '../data/shop-schema'
 import type { Section } from '../frame/values'
 import type { Facts } from './facts'
 import { availableOf, canBeSawn, type Frame, frameOf, seriesOf } from './frame-for'
+import { type OptionBasis, optionBasis, type Stocked, stockOf } from './option-basis'
 import { type OptionFacts, optionFacts } from './option-facts'
-import { optionsOf } from './options'
 import type { Heart } from './types'
 
 /** All that a frame's size hangs on, besides the wood. */
@@ -31,8 +31,11 @@ const frameSignature = (f: Facts): string =>
 const optionSignature = (f: Facts): string =>
   [f.stick, f.count, f.standsWeeks, f.felledMonth, f.place.id, f.service.months, f.service.temperatureC].join()
 
+type Frames = Map<Wood, Partial<Record<`${Heart}-${'wet' | 'dry'}`, Frame>>>
 interface Kept {
-  readonly frames: Map<string, Frame>
+  readonly stock: readonly Stocked[]
+  /** The frames of one signature, by wood, heart and dryness. */
+  readonly frames: Map<string, Frames>
   readonly options: Map<string, readonly OptionFacts[]>
 }
 
@@ -41,20 +44,19 @@ interface Kept {
  * sheet that it came from, which are never changed in place; nothing can be told from outside but the time saved.
  */
 const kept = new WeakMap<Reference, WeakMap<ShopSheetContent, Kept>>()
-const MOST_FRAMES = 2000
-const MOST_LISTS = 40
+const MOST = 40
 
 function keptFor(reference: Reference, sheet: ShopSheetContent): Kept {
   const own = kept.get(reference) ?? new WeakMap<ShopSheetContent, Kept>()
   kept.set(reference, own)
-  const known = own.get(sheet) ?? { frames: new Map(), options: new Map() }
+  const known = own.get(sheet) ?? { stock: stockOf(sheet, reference), frames: new Map(), options: new Map() }
   own.set(sheet, known)
   return known
 }
 
 /** Keep one more, and let go of what was longest not asked for. */
-function keep<T>(map: Map<string, T>, key: string, value: T, most: number): void {
-  if (map.size >= most) map.delete(map.keys().next().value as string)
+function keep<T>(map: Map<string, T>, key: string, value: T): void {
+  if (map.size >= MOST) map.delete(map.keys().next().value as string)
   map.set(key, value)
 }
 
@@ -80,33 +82,59 @@ function sharedWith(boxed: Frame, series: readonly Section[], sheet: ShopSheetCo
   return series.every((s) => area(s) > most || !canBeSawn(s, 'boxed', available) || canBeSawn(s, 'free', available))
 }
 
-/** The numbers of every option; the frame is sized once a wood, heart and dryness, and shared. */
-export function workOut(facts: Facts, sheet: ShopSheetContent, reference: Reference): readonly OptionFacts[] {
-  const { frames, options } = keptFor(reference, sheet)
-  const signature = frameSignature(facts)
-  const whole = `${signature} ${optionSignature(facts)}`
-  const known = recall(options, whole)
-  if (known) return known
+/** Every option before its drying and price; the frame is sized once a wood, heart and dryness, and shared. */
+function bases(
+  stock: readonly Stocked[],
+  facts: Facts,
+  sheet: ShopSheetContent,
+  reference: Reference,
+  frames: Frames
+): readonly OptionBasis[] {
   const series = seriesOf(sheet)
   const frameFor = (wood: Wood, heart: Heart, unseasoned: boolean): Frame => {
-    const key = `${wood.id}/${heart}/${unseasoned}/${signature}`
-    let frame = recall(frames, key)
+    const own = frames.get(wood) ?? {}
+    frames.set(wood, own)
+    const key = `${heart}-${unseasoned ? 'wet' : 'dry'}` as const
+    let frame = own[key]
     if (!frame) {
       const boxed = heart === 'free' && facts.loaded && !facts.size ? frameFor(wood, 'boxed', unseasoned) : null
       frame =
         boxed && sharedWith(boxed, series, sheet, wood)
           ? boxed
           : frameOf(facts, reference, sheet, wood, heart, unseasoned, series)
-      keep(frames, key, frame, MOST_FRAMES)
+      own[key] = frame
     }
     return frame
   }
-  const all = optionsOf(sheet, reference).map((option) => {
-    const wood = reference.woods.get(option.species)
-    if (!wood) throw new Error(`no wood "${option.species}"`)
-    const unseasoned = option.seasoning === 'green' || option.seasoning === 'air'
-    return optionFacts(option, facts, reference, sheet, frameFor(wood, option.heart, unseasoned))
-  })
-  keep(options, whole, all, MOST_LISTS)
+  return stock.map((s) => optionBasis(s, frameFor(s.wood, s.option.heart, s.unseasoned)))
+}
+
+/** The numbers of every option, kept for the next way of the job. */
+export function workOut(facts: Facts, sheet: ShopSheetContent, reference: Reference): readonly OptionFacts[] {
+  const { stock, frames, options } = keptFor(reference, sheet)
+  const signature = frameSignature(facts)
+  const whole = `${signature} ${optionSignature(facts)}`
+  const known = recall(options, whole)
+  if (known) return known
+  const own = recall(frames, signature) ?? new Map()
+  if (own.size === 0) keep(frames, signature, own)
+  const all = bases(stock, facts, sheet, reference, own).map((basis) => optionFacts(basis, facts, reference, sheet))
+  keep(options, whole, all)
   return all
+}
+
+export interface Lazily {
+  readonly bases: readonly OptionBasis[]
+  /** The rest of one of them. */
+  readonly full: (index: number) => OptionFacts
+}
+
+/** The same, each option only as far as it is asked for: what was kept is used, nothing more is. */
+export function workOutLazily(facts: Facts, sheet: ShopSheetContent, reference: Reference): Lazily {
+  const { stock, frames, options } = keptFor(reference, sheet)
+  const signature = frameSignature(facts)
+  const known = options.get(`${signature} ${optionSignature(facts)}`)
+  if (known) return { bases: known, full: (index) => known[index] as OptionFacts }
+  const found = bases(stock, facts, sheet, reference, frames.get(signature) ?? new Map())
+  return { bases: found, full: (index) => optionFacts(found[index] as OptionBasis, facts, reference, sheet) }
 }

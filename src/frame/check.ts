@@ -35,7 +35,8 @@ export function check(
   clause: string,
   from?: () => CheckInputs
 ): Check {
-  return { id, kind, demand, capacity, ratio: demand / capacity, clause, ...(from ? { from } : {}) }
+  const ratio = demand / capacity
+  return from ? { id, kind, demand, capacity, ratio, clause, from } : { id, kind, demand, capacity, ratio, clause }
 }
 
 /** The worse of several checks of one kind. */

@@ -3,10 +3,15 @@
 /** What the shortest load in a combination is. */
 export type Duration = 'permanent' | 'ten-years' | 'snow' | 'seven-days'
 
+const LOAD_DURATION: Readonly<Record<Duration, number>> = {
+  permanent: 0.9,
+  'ten-years': 1.0,
+  snow: 1.15,
+  'seven-days': 1.25
+}
 /** Load duration factor C_D. Source: nds, Table 2.3.2. Not on E, E_min or compression perpendicular. */
 export function loadDurationFactor(shortest: Duration): number {
-  const factors: Record<Duration, number> = { permanent: 0.9, 'ten-years': 1.0, snow: 1.15, 'seven-days': 1.25 }
-  return factors[shortest]
+  return LOAD_DURATION[shortest]
 }
 
 /** Wet service factors C_M for timbers (moisture above 19 % in service). Source: nds-supplement-4d. */

@@ -96,10 +96,11 @@ export function trussTimbers(job: FrameJob, settled: boolean): TrussTimbers {
 }
 
 function trussMembers(job: FrameJob, series: readonly Section[], valuesFor: Values, settled: boolean): Member[] {
-  const { shape, ...timbers } = trussTimbers(job, settled)
-  return sizeTruss({ ...timbers, shape }, series, valuesFor).map(({ id, sized, push, pull }) => ({
+  const timbers = trussTimbers(job, settled)
+  const ends = { ...timbers.shape, eave: job.eave, ends: job.ends }
+  return sizeTruss(timbers, series, valuesFor).map(({ id, sized, push, pull }) => ({
     id,
-    length: stickLength(id, job.form, { ...job, ...shape }),
+    length: stickLength(id, job.form, ends),
     pieces: piecesOf(id),
     sized,
     force: sized.section ? Math.max(push, -pull) : null,

@@ -22,6 +22,13 @@ export interface TrussLoad {
 
 export type PartId = 'rafter' | 'upper-rafter' | 'tie' | 'king-post' | 'queen-post' | 'strut' | 'straining-beam'
 
+/** The parts of a form, once each, in the order in which they are sized: what is heavy first. */
+export const PARTS: Readonly<Record<TrussForm, readonly PartId[]>> = {
+  king: ['rafter', 'tie', 'king-post'],
+  'king-struts': ['rafter', 'tie', 'king-post', 'strut'],
+  queen: ['rafter', 'upper-rafter', 'tie', 'queen-post', 'straining-beam']
+}
+
 /** What one timber, or one panel of it, is asked. */
 export interface Part {
   readonly id: PartId
@@ -50,22 +57,19 @@ export function bentBetween(load: number, length: number, start: number, end: nu
  * King post, no struts: each rafter spans from foot to ridge, half the tie's load hangs on the king post. The thrust is that
  * of a three-hinged frame. Source: derived (statics).
  */
-function king({ span, pitch }: TrussShape, { left, right, tie }: TrussLoad): Part[] {
-  const angle = Math.atan(pitch)
+function king({ span, pitch }: TrussShape, { left, right, tie }: TrussLoad, id: PartId): readonly Part[] {
   const hung = (tie * span) / 2
+  if (id === 'king-post') return [{ id, push: -hung, moment: 0, shear: 0 }]
   const thrust = (((left + right) * span) / 4 + hung) / 2 / pitch
+  if (id === 'tie') return [{ id, push: -thrust, moment: even(tie, span / 2), shear: (tie * span) / 4 }]
+  const angle = Math.atan(pitch)
   const rafter = (own: number, other: number): Part => ({
     id: 'rafter',
     push: thrust * Math.cos(angle) + ((3 * own + other) * (span / 8) + hung / 2) * Math.sin(angle),
     moment: even(own, span / 2),
     shear: ((own * span) / 4) * Math.cos(angle)
   })
-  return [
-    rafter(left, right),
-    rafter(right, left),
-    { id: 'tie', push: -thrust, moment: even(tie, span / 2), shear: (tie * span) / 4 },
-    { id: 'king-post', push: -hung, moment: 0, shear: 0 }
-  ]
+  return [rafter(left, right), rafter(right, left)]
 }
 
 /** Loads at the joints of a king-post truss with struts, N. */
@@ -100,27 +104,28 @@ export function kingStrutJoints(pitch: number, { left, right, ridge, hung }: Str
  * Each rafter is one stick over its strut: 10/8 of a panel's load comes to the strut and 3/8 to each end, and the moment
  * over the strut is that of a panel alone. A strut that gives a little takes less. Source: derived (statics, three moments).
  */
-function kingStruts({ span, pitch }: TrussShape, { left, right, tie }: TrussLoad): Part[] {
+function kingStruts({ span, pitch }: TrussShape, { left, right, tie }: TrussLoad, id: PartId): readonly Part[] {
   const panel = span / 4
-  const angle = Math.atan(pitch)
   const forces = kingStrutJoints(pitch, {
     left: 1.25 * left * panel,
     right: 1.25 * right * panel,
     ridge: 0.375 * (left + right) * panel,
     hung: (tie * span) / 2
   })
-  const side = (i: 0 | 1, load: number): Part[] => [
-    // At its foot a rafter also carries the end of its own load.
-    {
-      id: 'rafter',
+  if (id === 'king-post') return [{ id, push: -forces.kingPost, moment: 0, shear: 0 }]
+  const side = (i: 0 | 1, load: number): Part => {
+    if (id === 'strut') return { id, push: forces.strut[i], moment: 0, shear: 0 }
+    if (id === 'tie') return { id, push: -forces.tie[i], moment: even(tie, span / 2), shear: (tie * span) / 4 }
+    const angle = Math.atan(pitch)
+    return {
+      id,
+      // At its foot a rafter also carries the end of its own load.
       push: forces.lower[i] + 0.375 * load * panel * Math.sin(angle),
       moment: even(load, panel),
       shear: 0.625 * load * panel * Math.cos(angle)
-    },
-    { id: 'strut', push: forces.strut[i], moment: 0, shear: 0 },
-    { id: 'tie', push: -forces.tie[i], moment: even(tie, span / 2), shear: (tie * span) / 4 }
-  ]
-  return [...side(0, left), ...side(1, right), { id: 'king-post', push: -forces.kingPost, moment: 0, shear: 0 }]
+    }
+  }
+  return [side(0, left), side(1, right)]
 }
 
 /**
@@ -129,8 +134,7 @@ function kingStruts({ span, pitch }: TrussShape, { left, right, tie }: TrussLoad
  * side has more comes down through its queen post, goes up through the other, and the tie, one stick, bears it by bending.
  * No help is taken from rafters that run through. Source: derived (statics).
  */
-function queen({ span, pitch, queenAt }: TrussShape, { left, right, tie }: TrussLoad): Part[] {
-  const angle = Math.atan(pitch)
+function queen({ span, pitch, queenAt }: TrussShape, { left, right, tie }: TrussLoad, id: PartId): readonly Part[] {
   const outer = queenAt * span
   const upper = span / 2 - outer
   const mean = (left + right) / 2
@@ -140,46 +144,45 @@ function queen({ span, pitch, queenAt }: TrussShape, { left, right, tie }: Truss
   const lowerThrust = (mean * (outer / 2 + upper) + hung) / pitch
   const upperThrust = (mean * upper) / 2 / pitch
   const sway = (uneven * span) / 4
-  const bend = (sway * 2 * outer * upper) / span
-  const side = (load: number, more: 1 | -1): Part[] => [
-    {
-      id: 'rafter',
-      push:
-        lowerThrust * Math.cos(angle) + (mean * (outer + upper) + hung + (more * uneven * outer) / 2) * Math.sin(angle),
-      moment: even(load, outer),
-      shear: ((load * outer) / 2) * Math.cos(angle)
-    },
-    {
-      id: 'upper-rafter',
-      push: upperThrust * Math.cos(angle) + (mean + (more * uneven) / 2) * upper * Math.sin(angle),
-      moment: even(load, upper),
-      shear: ((load * upper) / 2) * Math.cos(angle)
-    },
-    { id: 'queen-post', push: more * sway - hung, moment: 0, shear: 0 }
-  ]
-  const tieMoment = Math.max(
-    bentBetween(tie, outer, 0, bend),
-    bentBetween(tie, outer, 0, -bend),
-    bentBetween(tie, 2 * upper, bend, -bend)
-  )
-  const tieShear = Math.max((tie * outer) / 2 + Math.abs(bend) / outer, tie * upper + Math.abs(bend) / upper)
-  return [
-    ...side(left, 1),
-    ...side(right, -1),
-    { id: 'tie', push: -lowerThrust, moment: tieMoment, shear: tieShear },
-    { id: 'straining-beam', push: lowerThrust - upperThrust, moment: 0, shear: 0 }
-  ]
+  if (id === 'straining-beam') return [{ id, push: lowerThrust - upperThrust, moment: 0, shear: 0 }]
+  if (id === 'tie') {
+    const bend = (sway * 2 * outer * upper) / span
+    const moment = Math.max(
+      bentBetween(tie, outer, 0, bend),
+      bentBetween(tie, outer, 0, -bend),
+      bentBetween(tie, 2 * upper, bend, -bend)
+    )
+    const shear = Math.max((tie * outer) / 2 + Math.abs(bend) / outer, tie * upper + Math.abs(bend) / upper)
+    return [{ id, push: -lowerThrust, moment, shear }]
+  }
+  const [sine, cosine] = [Math.sin(Math.atan(pitch)), Math.cos(Math.atan(pitch))]
+  const side = (load: number, more: 1 | -1): Part => {
+    if (id === 'queen-post') return { id, push: more * sway - hung, moment: 0, shear: 0 }
+    const length = id === 'rafter' ? outer : upper
+    const push =
+      id === 'rafter'
+        ? lowerThrust * cosine + (mean * (outer + upper) + hung + (more * uneven * outer) / 2) * sine
+        : upperThrust * cosine + (mean + (more * uneven) / 2) * upper * sine
+    return { id, push, moment: even(load, length), shear: ((load * length) / 2) * cosine }
+  }
+  return [side(left, 1), side(right, -1)]
 }
 
+const FORMS = { king, 'king-struts': kingStruts, queen } as const
+
 /**
- * Every timber of a truss with what it is asked; a timber that differs from side to side stands there twice.
+ * What one timber of a truss is asked; one that differs from side to side stands there twice, and so may one that does not.
  * Source: derived (statics). @throws RangeError where span, pitch or the queens' place make no truss
  */
-export function trussParts(form: TrussForm, shape: TrussShape, load: TrussLoad): Part[] {
+export function partsOf(form: TrussForm, shape: TrussShape, load: TrussLoad, id: PartId): readonly Part[] {
   if (!(shape.span > 0) || !(shape.pitch > 0) || !Number.isFinite(shape.pitch))
     throw new RangeError('a truss needs a span and a pitch above zero')
-  if (form === 'king') return king(shape, load)
-  if (form === 'king-struts') return kingStruts(shape, load)
-  if (!(shape.queenAt > 0 && shape.queenAt < 0.5)) throw new RangeError('queen posts stand between foot and middle')
-  return queen(shape, load)
+  if (form === 'queen' && !(shape.queenAt > 0 && shape.queenAt < 0.5))
+    throw new RangeError('queen posts stand between foot and middle')
+  return FORMS[form](shape, load, id)
+}
+
+/** Every timber of a truss with what it is asked. Source: derived (statics). @throws RangeError as `partsOf` */
+export function trussParts(form: TrussForm, shape: TrussShape, load: TrussLoad): readonly Part[] {
+  return PARTS[form].flatMap((id) => partsOf(form, shape, load, id))
 }

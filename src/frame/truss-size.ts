@@ -1,8 +1,8 @@
 /** A whole truss sized part by part, each with its own weight and that of the others. N, mm, MPa. */
 import { GRAVITY } from '../data/units'
-import { type Sized, smallestSection } from './sizing'
-import { type PartId, type TrussForm, type TrussShape, trussParts } from './truss-forces'
-import { checkPart, loadStates, type OwnLoads, PARTS, partFails, partLength, type TrussJob } from './truss-parts'
+import { type Sized, sizedBy } from './sizing'
+import { PARTS, type PartId, type TrussForm, type TrussShape, trussParts } from './truss-forces'
+import { checkPart, loadStates, type OwnLoads, partLength, partRatio, type TrussJob } from './truss-parts'
 import type { DesignValues, Section } from './values'
 
 export interface TrussTimbers extends TrussJob {
@@ -90,7 +90,7 @@ export function sizeTruss(
   const ownWith = (id: PartId, section: Section) => ownLoads(job, sections, id, section)
   const bears = (id: PartId, section: Section): boolean => {
     const values = valuesFor(section)
-    return values !== null && !partFails(job, id, ownWith(id, section), section, values)
+    return values !== null && partRatio(job, id, ownWith(id, section), section, values, 1) <= 1
   }
   const passing = new Map<PartId, Section | null>()
   for (let changed = true; changed; ) {
@@ -111,20 +111,13 @@ export function sizeTruss(
   }
   const parts = loadStates(job, ownLoads(job, sections)).flatMap((s) => trussParts(job.form, job.shape, s))
   return PARTS[job.form].map((id) => {
-    const found = passing.get(id)
+    const tried = passing.get(id) ?? seriesOf(id).findLast((section) => valuesFor(section))
     const own = parts.filter((p) => p.id === id).map((p) => p.push)
+    const ratioFor = (section: Section, v: DesignValues) => partRatio(job, id, ownWith(id, section), section, v)
     const checksFor = (section: Section, v: DesignValues) => checkPart(job, id, ownWith(id, section), section, v)
     return {
       id,
-      sized: smallestSection(
-        found
-          ? [found]
-          : seriesOf(id)
-              .filter((section) => valuesFor(section))
-              .slice(-1),
-        valuesFor,
-        checksFor
-      ),
+      sized: sizedBy(tried, tried ? valuesFor(tried) : null, ratioFor, checksFor),
       checksFor,
       series: seriesOf(id),
       push: Math.max(0, ...own),

@@ -31,8 +31,10 @@ export interface DerivationFactors {
 /** Actual sizes, mm: shorter side, then longer side. */
 export type Section = readonly [number, number]
 
+export type SizeClass = 'BS' | 'PT'
+
 /** Beams and stringers have a depth more than 2 in above their breadth; posts and timbers do not. Source: nds-supplement-4d. */
-export function sizeClassOf([breadth, depth]: Section): 'BS' | 'PT' {
+export function sizeClassOf([breadth, depth]: Section): SizeClass {
   return depth - breadth > 2 * INCH + 1e-6 ? 'BS' : 'PT'
 }
 

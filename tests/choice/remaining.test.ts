@@ -17,7 +17,7 @@ function now(answers: Answers, shop = few): Remaining {
 }
 const best = (answers: Answers) => {
   const [first] = judgeAll(answers, few, reference).judged
-  return first?.in ? first : null
+  return first?.in ? first.facts : null
 }
 /** Some answers of a full set. */
 const some = fc

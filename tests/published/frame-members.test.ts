@@ -112,7 +112,7 @@ describe('AWC E1.6: Hem-Fir No.2 2 x 8, 12 ft, pulled and bent by its ceiling', 
     ['D', 1420, 'permanent', 0.803],
     ['D + Lr', 2300, 'seven-days', 0.681]
   ] as const)('%s: T %d lb gives the printed ratio', (_, pull, duration, want) => {
-    const got = checkPulled(pull * LB, moment, duration, 0, [1.5 * INCH, 7.25 * INCH], wood)
+    const got = checkPulled({ pull: pull * LB, moment, duration, mortise: 0 }, [1.5 * INCH, 7.25 * INCH], wood)
     expect(got.ratio).toBeCloseTo(want, 3)
   })
 })
@@ -148,7 +148,11 @@ describe('Public test-suite column: Southern Pine No.2 6 x 6, 12 ft', () => {
 
 describe('Tie on its net section (own calculation in the engineering notes): Douglas Fir-Larch No.1 6 x 6, 2 in mortise', () => {
   it('18,263 lb under snow is just what it bears', () => {
-    const got = checkPulled(18_263 * LB, 0, 'snow', 2 * INCH, [5.5 * INCH, 5.5 * INCH], values({ tension: 825 * PSI }))
+    const got = checkPulled(
+      { pull: 18_263 * LB, moment: 0, duration: 'snow', mortise: 2 * INCH },
+      [5.5 * INCH, 5.5 * INCH],
+      values({ tension: 825 * PSI })
+    )
     expect(got.ratio).toBeCloseTo(1, 4)
   })
 })

@@ -5,11 +5,12 @@
 import type { Sentence } from '../../data/quantity'
 import type { Reference } from '../../data/reference'
 import type { ShopSheetContent } from '../../data/shop-schema'
-import { plausibleAnswers } from '../facts'
-import { type Judged, judgeAll } from '../judge'
+import { factsFrom, plausibleAnswers } from '../facts'
+import { leading } from '../leading'
 import { askedQuestions } from '../questions'
 import { sentence } from '../say'
 import { type Answer, type Answers, CRITERIA, type Question } from '../types'
+import { workOut } from '../work-out'
 import { evenAt, evenSteps } from './even'
 import { type ChangeEffect, EFFECTS, effectOf } from './what-if'
 
@@ -57,10 +58,9 @@ export function* remaining(
   sheet: ShopSheetContent,
   reference: Reference
 ): Generator<void, Remaining> {
-  const best = (change: Answers): Judged | null => {
-    const [first] = judgeAll({ ...answers, ...change }, sheet, reference).judged
-    return first?.in ? first : null
-  }
+  const best = (change: Answers) => leading({ ...answers, ...change }, sheet, reference)
+  // Worked out whole and kept: changes of taste share its numbers.
+  workOut(factsFrom(answers, reference), sheet, reference)
   const base = best({})
   yield
   const open = askedQuestions(answers)

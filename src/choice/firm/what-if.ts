@@ -5,11 +5,14 @@
 import type { Quantity, Sentence } from '../../data/quantity'
 import type { Reference } from '../../data/reference'
 import type { ShopSheetContent } from '../../data/shop-schema'
-import { type Judged, judgeAll } from '../judge'
+import { factsFrom } from '../facts'
+import { leading } from '../leading'
+import type { OptionFacts } from '../option-facts'
 import { askedQuestions } from '../questions'
 import { HEART_SAYS, seasoningWords } from '../report'
 import { ANSWERED, capital, computed, quantity, sentence } from '../say'
 import { type Answer, type Answers, CRITERIA, type Question } from '../types'
+import { workOut } from '../work-out'
 
 /** What a changed answer does, the gravest first. */
 export const EFFECTS = ['none-passes', 'wood', 'heart', 'seasoning', 'size', 'price', 'nothing'] as const
@@ -44,10 +47,6 @@ export interface WhatIf {
   readonly idle: readonly string[]
 }
 
-interface Outcome {
-  readonly best: Judged | null
-}
-
 /** Numbers whose tipping points are looked for. */
 const TIPPED = ['span', 'spacing', 'snow'] as const
 /** Steps outward by this ratio, then halvings until the number is known to this part of itself. */
@@ -55,27 +54,27 @@ const OUTWARD = 1.25
 const STEPS = 6
 const NEAR = 0.01
 
-const sameSection = (a: Judged, b: Judged): boolean =>
-  a.facts.section[0] === b.facts.section[0] && a.facts.section[1] === b.facts.section[1]
+type Lead = OptionFacts | null
 
-/** How one outcome differs from another, by what matters most. */
-export function effectOf(before: Judged | null, after: Judged | null): ChangeEffect {
-  if (!after) return before ? 'none-passes' : 'nothing'
-  if (!before) return 'wood'
-  const [a, b] = [before.facts, after.facts]
+const sameSection = (a: OptionFacts, b: OptionFacts): boolean =>
+  a.section[0] === b.section[0] && a.section[1] === b.section[1]
+
+/** How one leading option differs from another, by what matters most; null where nothing passes. */
+export function effectOf(a: Lead, b: Lead): ChangeEffect {
+  if (!b) return a ? 'none-passes' : 'nothing'
+  if (!a) return 'wood'
   if (a.option.species !== b.option.species) return 'wood'
   if (a.option.heart !== b.option.heart) return 'heart'
   if (a.option.seasoning !== b.option.seasoning) return 'seasoning'
-  if (!sameSection(before, after)) return 'size'
+  if (!sameSection(a, b)) return 'size'
   return Math.abs(a.jobCost - b.jobCost) > 0.005 * Math.max(a.jobCost, 1) ? 'price' : 'nothing'
 }
 
 /** The same choice of wood, cut and dryness. */
-const sameChoice = (a: Judged | null, b: Judged | null): boolean =>
-  ['size', 'price', 'nothing'].includes(effectOf(a, b))
+const sameChoice = (a: Lead, b: Lead): boolean => ['size', 'price', 'nothing'].includes(effectOf(a, b))
 
 /** The option in words, with its moisture and section. */
-function optionWords({ facts }: Judged, reference: Reference): { text: string; values: Record<string, Quantity> } {
+function optionWords(facts: OptionFacts, reference: Reference): { text: string; values: Record<string, Quantity> } {
   const { option, wood, seasoning } = facts
   return {
     text: `${wood.said}, ${HEART_SAYS[option.heart]}, ${seasoningWords(option, seasoning.short)}, {section}`,
@@ -87,7 +86,7 @@ function optionWords({ facts }: Judged, reference: Reference): { text: string; v
 }
 
 /** "Black cherry, boxed heart, green, 8 x 8 in" as a sentence, after a lead where there is one. */
-function said(lead: string, after: Judged | null, reference: Reference, more: Record<string, Quantity> = {}): Sentence {
+function said(lead: string, after: Lead, reference: Reference, more: Record<string, Quantity> = {}): Sentence {
   if (!after) return sentence(`${lead}: nothing in this shop would pass.`, more)
   const words = optionWords(after, reference)
   const used = Object.entries(words.values).filter(([name]) => words.text.includes(`{${name}}`))
@@ -120,25 +119,24 @@ function othersOf(question: Question, now: Answer | undefined): Other[] {
  * Deterministic. Answers are taken as valid (see `readAnswers`).
  */
 export function* whatIf(answers: Answers, sheet: ShopSheetContent, reference: Reference): Generator<void, WhatIf> {
-  const judge = (change: Answers): Outcome => {
-    const { judged } = judgeAll({ ...answers, ...change }, sheet, reference)
-    const [best] = judged
-    return { best: best?.in ? best : null }
-  }
-  const base = judge({}).best
+  const lead = (change: Answers): Lead => leading({ ...answers, ...change }, sheet, reference)
+  const facts = factsFrom(answers, reference)
+  // Worked out whole and kept: changes of taste share its numbers.
+  workOut(facts, sheet, reference)
+  const base = lead({})
   yield
-  const taken = judgeAll(answers, sheet, reference).context.facts.answers
+  const taken = facts.answers
   const turns = new Map<string, { effect: ChangeEffect; says: Sentence | null; when: When[] }>()
   const idle: string[] = []
   for (const question of askedQuestions(answers)) {
     const others = othersOf(question, answers[question.id] ?? taken[question.id])
     let moves = false
     for (const { answer, words } of others) {
-      const { best } = judge({ [question.id]: answer })
+      const best = lead({ [question.id]: answer })
       const effect = effectOf(base, best)
       if (effect !== 'price' && effect !== 'nothing') {
         moves = true
-        const key = best ? `${best.facts.option.id} ${best.facts.section.join('x')}` : 'none'
+        const key = best ? `${best.option.id} ${best.section.join('x')}` : 'none'
         const turn = turns.get(key) ?? { effect, says: best && said('', best, reference), when: [] }
         turn.when.push({ question: question.id, label: question.label, words })
         turns.set(key, turn)
@@ -152,7 +150,7 @@ export function* whatIf(answers: Answers, sheet: ShopSheetContent, reference: Re
     const now = answers[question.id]
     if (!TIPPED.some((id) => id === question.id) || question.kind !== 'number' || typeof now !== 'number') continue
     for (const way of [1, -1] as const) {
-      const steps = tip(question, now, way, (value) => judge({ [question.id]: value }).best, base)
+      const steps = tip(question, now, way, (value) => lead({ [question.id]: value }), base)
       let step = steps.next()
       while (!step.done) {
         yield
@@ -174,7 +172,7 @@ export function* whatIf(answers: Answers, sheet: ShopSheetContent, reference: Re
 
 interface TippingPoint {
   readonly at: number
-  readonly best: Judged | null
+  readonly best: Lead
 }
 
 /** The nearest number, outward from `now`, at which another wood, cut or dryness comes first; null within the range. */
@@ -182,8 +180,8 @@ function* tip(
   { min, max }: Extract<Question, { kind: 'number' }>,
   now: number,
   way: 1 | -1,
-  bestAt: (value: number) => Judged | null,
-  base: Judged | null
+  bestAt: (value: number) => Lead,
+  base: Lead
 ): Generator<void, TippingPoint | null> {
   let same = now
   for (let i = 0; i < STEPS; i++) {

@@ -3,6 +3,7 @@ import type { Hazard } from '../../wood/decay'
 import { limit } from '../facts'
 import { durabilityFigure, hazardFigure } from '../figures'
 import { lifeOf, verdictsOf, verdictWords } from '../lasting'
+import type { OptionBasis } from '../option-basis'
 import type { OptionFacts } from '../option-facts'
 import type { Context, Rule } from '../rule'
 import { PRACTICE, sentence } from '../say'
@@ -30,7 +31,7 @@ function outAbove({ facts, reference }: Context): number | null {
       return null
   }
 }
-const isOut = (o: OptionFacts, c: Context): boolean => {
+const isOut = (o: OptionBasis, c: Context): boolean => {
   const above = outAbove(c)
   return above !== null && o.durabilityClass > above
 }
@@ -49,6 +50,7 @@ export const decayRules: readonly Rule[] = [
     id: 'decay-ground',
     about: 'durability',
     effect: 'out',
+    early: true,
     when: (o, c) => c.facts.exposure === 'ground' && o.wood.durability.best > limit(c.reference, 'ground-class'),
     short: (o, c) => sentence('rots in the ground, class {class}', classFigure(o, c)),
     says: (o, c) =>
@@ -77,6 +79,7 @@ export const decayRules: readonly Rule[] = [
     id: 'decay-weather',
     about: 'durability',
     effect: 'out',
+    early: true,
     when: isOut,
     short: (o, c) => sentence('rots there, class {class}', classFigure(o, c)),
     says: (o, c) =>

@@ -1,23 +1,24 @@
 /** How it looks: the wood's own colour under the finish, pitch, tannin, knots. */
 import { limit } from '../facts'
-import type { OptionFacts } from '../option-facts'
+import type { OptionBasis } from '../option-basis'
 import type { Context, Rule } from '../rule'
 import { PRACTICE, quantity, sentence } from '../say'
 
 /** Lightness by which a wood falls short of the finish wanted, CIELAB; 0 where the finish hides it or wants no lightness. */
-export function paleShortfall(o: OptionFacts, { facts, reference }: Context): number {
+export function paleShortfall(o: Pick<OptionBasis, 'wood'>, { facts, reference }: Context): number {
   const target = reference.finishes.find((f) => f.id === facts.finish)?.targetL
   // A see-through stain only takes light away: a wood darker than the target can never be stained up to it.
   return target === null || target === undefined ? 0 : Math.max(0, target - o.wood.colour.L)
 }
 
-const pitchFree = (o: OptionFacts) => o.seasoning.setsPitch || o.wood.traits.pitch.level === 0
+const pitchFree = (o: OptionBasis) => o.seasoning.setsPitch || o.wood.traits.pitch.level === 0
 
 export const lookRules: readonly Rule[] = [
   {
     id: 'look-too-dark',
     about: 'look',
     effect: 'out',
+    early: true,
     when: (o, c) => paleShortfall(o, c) >= limit(c.reference, 'pale-shortfall-out'),
     short: () => sentence('too dark for pale'),
     says: (o, c) =>
@@ -54,6 +55,7 @@ export const lookRules: readonly Rule[] = [
     id: 'look-pitch-never',
     about: 'look',
     effect: 'out',
+    early: true,
     when: (o, { facts }) => facts.resin === 'never' && o.wood.traits.pitch.level === 2 && !pitchFree(o),
     short: () => sentence('weeps pitch'),
     says: (o) =>

@@ -2,6 +2,7 @@
 import { worst } from '../../frame/check'
 import { limit } from '../facts'
 import { sectionFigure } from '../figures'
+import type { OptionBasis } from '../option-basis'
 import type { Rule } from '../rule'
 import { ANSWERED, computed, PRACTICE, quantity, sentence } from '../say'
 
@@ -18,7 +19,7 @@ export const CHECK_NAMES: Readonly<Record<string, string>> = {
 }
 
 /** The member that fails most, with its worst check. */
-function failing(o: Parameters<Rule['when']>[0]) {
+function failing(o: OptionBasis) {
   const failed = o.frame.members.filter((m) => m.sized.section === null)
   return failed
     .map((m) => ({ member: m.id, check: worst(m.sized.checks) }))
@@ -30,6 +31,7 @@ export const strengthRules: readonly Rule[] = [
     id: 'strength-no-values',
     about: 'strength',
     effect: 'out',
+    early: true,
     when: (o, { facts }) => facts.loaded && o.frame.noValues,
     short: () => sentence('no published strength'),
     says: (o) =>
@@ -43,6 +45,7 @@ export const strengthRules: readonly Rule[] = [
     id: 'strength-depth-limit',
     about: 'strength',
     effect: 'out',
+    early: true,
     when: (o, { facts }) => facts.loaded && !o.frame.noValues && !o.frame.passes && o.frame.withoutLimit !== null,
     short: (o, { reference }) =>
       sentence('needs {needs}', {
@@ -60,6 +63,7 @@ export const strengthRules: readonly Rule[] = [
     id: 'strength-fails',
     about: 'strength',
     effect: 'out',
+    early: true,
     when: (o, { facts }) => facts.loaded && !o.frame.noValues && !o.frame.passes && o.frame.withoutLimit === null,
     short: (o, { reference }) => {
       const fault = failing(o)

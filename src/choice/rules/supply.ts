@@ -10,6 +10,7 @@ export const supplyRules: readonly Rule[] = [
     id: 'supply-length',
     about: 'supply',
     effect: 'out',
+    early: true,
     when: (o, { facts }) => facts.stick > o.available.longest + 1,
     short: (o) =>
       sentence('no longer than {longest}', { longest: quantity('span', o.available.longest, o.wood.supply.origin) }),
@@ -25,6 +26,7 @@ export const supplyRules: readonly Rule[] = [
     id: 'supply-log',
     about: 'supply',
     effect: 'out',
+    early: true,
     when: (o) => o.logDiameter > o.available.log + 1,
     short: (o) =>
       sentence('logs no thicker than {most}', { most: quantity('diameter', o.available.log, o.wood.supply.origin) }),
@@ -44,6 +46,7 @@ export const supplyRules: readonly Rule[] = [
     id: 'supply-section',
     about: 'supply',
     effect: 'out',
+    early: true,
     when: (o, { facts }) =>
       (facts.size !== null || !facts.loaded) &&
       !canBeSawn(o.section, o.option.heart, { ...o.available, log: Number.POSITIVE_INFINITY }),
@@ -61,6 +64,7 @@ export const supplyRules: readonly Rule[] = [
     id: 'supply-free',
     about: 'supply',
     effect: 'out',
+    early: true,
     when: (o) => o.option.heart === 'free' && o.freeOfHeart === 'hardly',
     short: () => sentence('not sold free of heart'),
     says: (o) =>
@@ -97,6 +101,7 @@ export const supplyRules: readonly Rule[] = [
     id: 'local-must',
     about: 'local',
     effect: 'out',
+    early: true,
     when: (o, { facts }) =>
       facts.local === 'must' && !o.wood.regions.some((r) => facts.regions.includes(r) || facts.nearRegions.includes(r)),
     short: () => sentence('does not grow near'),

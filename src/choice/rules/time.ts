@@ -4,6 +4,7 @@ import { originOf, type Sourced } from '../../data/reference'
 import { INCH, percent } from '../../data/units'
 import { limit } from '../facts'
 import { deliveredFigure, readyFigure, sectionFigure } from '../figures'
+import type { OptionBasis } from '../option-basis'
 import type { OptionFacts } from '../option-facts'
 import type { Context, Rule } from '../rule'
 import { ANSWERED, PRACTICE, quantity, sentence } from '../say'
@@ -16,7 +17,7 @@ const airTooLittle = (o: OptionFacts, { reference }: Context) =>
   (o.yardWeeks < limit(reference, 'air-least-weeks') ||
     o.wood.greenWhole - o.delivered < percent(limit(reference, 'air-least-drop')))
 
-const tooThick = (o: OptionFacts) => {
+const tooThick = (o: OptionBasis) => {
   const most = o.seasoning.thickestIn?.[o.wood.traits.hardToDry.level]
   return most !== undefined && o.section[0] > most * INCH + 0.1
 }
@@ -58,6 +59,7 @@ export const timeRules: readonly Rule[] = [
     id: 'drying-thick',
     about: 'drying',
     effect: 'out',
+    early: true,
     when: tooThick,
     short: () => sentence('too thick to dry through'),
     says: (o, { facts, reference }) => {
