@@ -22,6 +22,7 @@ import { reasonsOf, reportOf, seasoningWords } from './report'
 import type { Context } from './rule'
 import { computed, lean, quantity, sentence } from './say'
 import { scheduleOf } from './schedule/schedule'
+import { type Steps, toEnd } from './steps'
 import { type Answers, CRITERIA, type Judgement, type OptionReport, type Reason, type WoodLine } from './types'
 
 /** The best judged option of every wood, in the order of merit. */
@@ -47,14 +48,20 @@ function woodSays(report: OptionReport, lead: OptionReport | null, judging: Judg
   return behind ?? held ?? sentence('Does the job nearly as well.')
 }
 
+/** The brief at once; see `briefInSteps`. */
+export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, reference: Reference): Brief {
+  return toEnd(briefInSteps(answers, shopSheet, reference))
+}
+
 /**
  * Judge every option and say what to do about it. Deterministic: the same answers, sheet and reference give the same brief.
- * Answers are taken as valid (see `readAnswers`); open ones are assumed and named.
+ * Answers are taken as valid (see `readAnswers`); open ones are assumed and named. Many open answers take many judgings.
  */
-export function makeBrief(answers: Answers, shopSheet: ShopSheetContent, reference: Reference): Brief {
+export function* briefInSteps(answers: Answers, shopSheet: ShopSheetContent, reference: Reference): Steps<Brief> {
   const judging = judgeAll(answers, shopSheet, reference)
   const { context: c, weights } = judging
-  const carried = carryOpen(answers, judging, shopSheet, reference)
+  yield
+  const carried = yield* carryOpen(answers, judging, shopSheet, reference)
   const best = bestOfEachWood(carried.order)
   const woods = best.map((j, i) => reportOf(j, c, j.in ? i + 1 : null))
   const leader = best[0]?.in ? best[0] : null

@@ -14,7 +14,8 @@ import {
 import { widened } from '../wood/scatter'
 import { changeBetween } from '../wood/shrinkage'
 import { type Facts, limit } from './facts'
-import { lengthwiseTotal, mix, type OptionFacts } from './option-facts'
+import { mix, type OptionFacts } from './option-facts'
+import { lengthwiseTotal } from './piece-facts'
 
 export interface Joints {
   readonly housed: JointMovement

@@ -26,9 +26,9 @@ export function leading(answers: Answers, sheet: ShopSheetContent, reference: Re
   const first = contextOf(bases, facts, sheet, reference)
   const passes = (o: OptionFacts, c: Context) => !LATE.some((rule) => rule.when(o, c))
   const able: OptionFacts[] = []
-  for (const [index, basis] of bases.entries()) {
+  for (const basis of bases) {
     if (EARLY.some((rule) => rule.when(basis, first))) continue
-    const o = full(index)
+    const o = full(basis)
     if (passes(o, first)) able.push(o)
   }
   const sum = facts.budgetSum

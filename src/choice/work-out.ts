@@ -6,6 +6,7 @@ import type { Facts } from './facts'
 import { availableOf, canBeSawn, type Frame, frameOf, seriesOf } from './frame-for'
 import { type OptionBasis, optionBasis, type Stocked, stockOf } from './option-basis'
 import { type OptionFacts, optionFacts } from './option-facts'
+import { type PieceFacts, pieceFacts } from './piece-facts'
 import type { Heart } from './types'
 
 /** All that a frame's size hangs on, besides the wood. */
@@ -109,6 +110,18 @@ function bases(
   return stock.map((s) => optionBasis(s, frameFor(s.wood, s.option.heart, s.unseasoned)))
 }
 
+/** Works out the rest of an option; what options of one wood, heart and frame share is worked out once. */
+function finisher(facts: Facts, sheet: ShopSheetContent, reference: Reference): (basis: OptionBasis) => OptionFacts {
+  const pieces = new Map<Frame, Partial<Record<Heart, PieceFacts>>>()
+  return (basis) => {
+    const { heart } = basis.option
+    const own = pieces.get(basis.frame) ?? {}
+    pieces.set(basis.frame, own)
+    own[heart] ??= pieceFacts(basis, facts, reference, sheet)
+    return optionFacts(basis, own[heart], facts, reference, sheet)
+  }
+}
+
 /** The numbers of every option, kept for the next way of the job. */
 export function workOut(facts: Facts, sheet: ShopSheetContent, reference: Reference): readonly OptionFacts[] {
   const { stock, frames, options } = keptFor(reference, sheet)
@@ -116,9 +129,9 @@ export function workOut(facts: Facts, sheet: ShopSheetContent, reference: Refere
   const whole = `${signature} ${optionSignature(facts)}`
   const known = recall(options, whole)
   if (known) return known
-  const own = recall(frames, signature) ?? new Map()
+  const own: Frames = recall(frames, signature) ?? new Map()
   if (own.size === 0) keep(frames, signature, own)
-  const all = bases(stock, facts, sheet, reference, own).map((basis) => optionFacts(basis, facts, reference, sheet))
+  const all = bases(stock, facts, sheet, reference, own).map(finisher(facts, sheet, reference))
   keep(options, whole, all)
   return all
 }
@@ -126,15 +139,15 @@ export function workOut(facts: Facts, sheet: ShopSheetContent, reference: Refere
 export interface Lazily {
   readonly bases: readonly OptionBasis[]
   /** The rest of one of them. */
-  readonly full: (index: number) => OptionFacts
+  readonly full: (basis: OptionBasis) => OptionFacts
 }
 
-/** The same, each option only as far as it is asked for: what was kept is used, nothing more is. */
+/** The same, each option only as far as it is asked for: what was kept is used, and nothing more is kept. */
 export function workOutLazily(facts: Facts, sheet: ShopSheetContent, reference: Reference): Lazily {
   const { stock, frames, options } = keptFor(reference, sheet)
   const signature = frameSignature(facts)
   const known = options.get(`${signature} ${optionSignature(facts)}`)
-  if (known) return { bases: known, full: (index) => known[index] as OptionFacts }
+  if (known) return { bases: known, full: (basis) => basis as OptionFacts }
   const found = bases(stock, facts, sheet, reference, frames.get(signature) ?? new Map())
-  return { bases: found, full: (index) => optionFacts(found[index] as OptionBasis, facts, reference, sheet) }
+  return { bases: found, full: finisher(facts, sheet, reference) }
 }

@@ -2,7 +2,7 @@
 
 import { limit } from '../choice/facts'
 import { partOf } from '../choice/joints'
-import { lengthwiseTotal } from '../choice/option-facts'
+import { lengthwiseTotal } from '../choice/piece-facts'
 import { computed, limitQuantity } from '../choice/say'
 import type { Shoulder } from '../choice/types'
 import type { Origin, Quantity } from '../data/quantity'

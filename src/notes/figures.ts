@@ -5,7 +5,7 @@
 import { limit } from '../choice/facts'
 import { coated, opticsOf } from '../choice/finish/looks'
 import { valuesOf } from '../choice/frame-for'
-import { lengthwiseTotal } from '../choice/option-facts'
+import { lengthwiseTotal } from '../choice/piece-facts'
 import { computed, limitQuantity, quantity } from '../choice/say'
 import type { Origin, Quantity, QuantityKind } from '../data/quantity'
 import type { Reference } from '../data/reference'

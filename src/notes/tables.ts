@@ -1,5 +1,5 @@
 /** The tables of notes: woods, places or sizes down the side, the engine's figures across. */
-import { lengthwiseTotal } from '../choice/option-facts'
+import { lengthwiseTotal } from '../choice/piece-facts'
 import { computed, quantity } from '../choice/say'
 import type { Origin, Quantity, Sentence } from '../data/quantity'
 import { originOf, type Reference } from '../data/reference'

@@ -1,6 +1,6 @@
 /** The engine with its data in place. Loaded on demand by `engine.ts`; used directly where pages are built. */
 import * as v from 'valibot'
-import { bestOfEachWood, makeBrief } from '../choice/brief'
+import { bestOfEachWood, briefInSteps } from '../choice/brief'
 import { climateSection } from '../choice/brief/climate'
 import { logEnds } from '../choice/brief/movement'
 import { readClock } from '../choice/clock/door'
@@ -51,7 +51,7 @@ function engineOf(sheet: ShopSheetContent, reference: Reference): Engine {
         .map(({ facts: { wood } }) => ({ label: wood.short, colours: finishColours(wood, reference) }))
       return { months, place, logEnds: logEnds(best, context), gap: shoulderGap, share: timberShare, swatches }
     },
-    makeBrief: (answers) => makeBrief(answers, sheet, reference),
+    makeBrief: (answers) => briefInSteps(answers, sheet, reference),
     whatIf: remembered((answers) => whatIf(answers, sheet, reference)),
     remaining: remembered((answers) => remaining(answers, sheet, reference)),
     compare: (answers) => comparison(answers, sheet, reference),

@@ -8,6 +8,7 @@ import type { WhatIf } from '../choice/firm/what-if'
 import type { LadderProblem } from '../choice/ladder/door'
 import type { LadderAsked, LadderReport } from '../choice/ladder/types'
 import type { Settled } from '../choice/settle'
+import type { Steps } from '../choice/steps'
 import type { Answers, LogEnd } from '../choice/types'
 import type { Quantity } from '../data/quantity'
 import type { ShopSheetContent } from '../data/shop-schema'
@@ -30,11 +31,12 @@ export interface Engine {
   readonly woods: readonly { readonly id: string; readonly name: string; readonly short: string }[]
   readonly settle: (answers: Answers) => Settled
   readonly glance: (answers: Answers) => Glance
-  readonly makeBrief: (answers: Answers) => Brief
+  /** The brief, worked off a step at a time. */
+  readonly makeBrief: (answers: Answers) => Steps<Brief>
   /** What would change the choice, worked off a step at a time. */
-  readonly whatIf: (answers: Answers) => Generator<void, WhatIf>
+  readonly whatIf: (answers: Answers) => Steps<WhatIf>
   /** Which questions left could still change anything, worked off likewise. */
-  readonly remaining: (answers: Answers) => Generator<void, Remaining>
+  readonly remaining: (answers: Answers) => Steps<Remaining>
   /** The job judged once, to hold any two options or figures against each other. */
   readonly compare: (answers: Answers) => Comparison
   /** The drying clock of one timber, or the fields that stand in its way. */

@@ -1,5 +1,6 @@
 /** Work of the engine done while the page is idle: a step at a time, so that it never stalls, and called off by newer answers. */
 import { useEffect, useState } from 'preact/hooks'
+import type { Steps } from '../choice/steps'
 
 /** Work at most this long at a stretch, ms: half a frame. */
 const STRETCH = 8
@@ -11,7 +12,7 @@ const PAUSE = 300
  * @param on what it hangs on, compared as an effect's dependencies are
  * @returns null until it is done
  */
-export function useWorked<T>(start: (() => Generator<void, T>) | null, on: readonly unknown[]): T | null {
+export function useWorked<T>(start: (() => Steps<T>) | null, on: readonly unknown[]): T | null {
   const [worked, show] = useState<T | null>(null)
   useEffect(() => {
     if (start === null) return show(null)

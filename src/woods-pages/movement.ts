@@ -1,5 +1,6 @@
 /** What a piece of a wood does from green to a heated room: figures that open, and its log ends as drawn. */
-import { lengthwiseTotal, mix } from '../choice/option-facts'
+import { mix } from '../choice/option-facts'
+import { lengthwiseTotal } from '../choice/piece-facts'
 import { computed, quantity, sentence } from '../choice/say'
 import type { LogEnd } from '../choice/types'
 import type { Quantity } from '../data/quantity'

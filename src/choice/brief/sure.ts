@@ -7,6 +7,7 @@ import { evenAt, evenSteps } from '../firm/even'
 import { type Judged, type Judging, judgeAll } from '../judge'
 import { questionOf } from '../questions'
 import { computed, listed, quantity, sentence } from '../say'
+import type { Steps } from '../steps'
 import { type Answer, type Answers, CRITERIA, type OpenQuestion } from '../types'
 
 /** Ways in which the open answers are tried together. */
@@ -48,21 +49,29 @@ interface Way {
 /** Wood and cut of an option: the id without its seasoning. */
 export const cut = (optionId: string): string => optionId.split('/').slice(0, 2).join('/')
 
-function ways(answers: Answers, open: readonly Open[], sheet: ShopSheetContent, reference: Reference): Way[] {
+function* ways(
+  answers: Answers,
+  open: readonly Open[],
+  sheet: ShopSheetContent,
+  reference: Reference
+): Steps<readonly Way[]> {
   const steps = evenSteps(open.length)
-  return Array.from({ length: TOGETHER }, (_, n) => {
+  const tried: Way[] = []
+  for (let n = 0; n < TOGETHER; n++) {
     const picks = open.map((q, d) => at(q.values, evenAt(n + 1, steps[d] ?? 0)))
     const taken = Object.fromEntries(open.map((q, d) => [q.id, q.values[picks[d] ?? 0]?.answer ?? '']))
     const judging = judgeAll({ ...answers, ...taken }, sheet, reference)
     const { judged } = judging
     const first = judged[0]
-    return {
+    tried.push({
       picks,
       worth: new Map(judged.map((j) => [j.facts.option.id, j.in ? j.total : j.total / 2])),
       first: first?.in ? cut(first.facts.option.id) : 'none',
       judging
-    }
-  })
+    })
+    yield
+  }
+  return tried
 }
 
 /** Mean worth of every option over some ways. */
@@ -92,7 +101,12 @@ export interface Carried {
  * average, with its answer known: sum over its values of the best mean worth, less the best mean worth without it.
  * Source: lahdelma-salminen-2001 (acceptability by counting first ranks), derived (value of information).
  */
-export function carryOpen(answers: Answers, base: Judging, sheet: ShopSheetContent, reference: Reference): Carried {
+export function* carryOpen(
+  answers: Answers,
+  base: Judging,
+  sheet: ShopSheetContent,
+  reference: Reference
+): Steps<Carried> {
   const { assumed } = base.context.facts
   const open: Open[] = assumed
     .map((id) => ({ id, values: plausible(reference, id) }))
@@ -104,7 +118,7 @@ export function carryOpen(answers: Answers, base: Judging, sheet: ShopSheetConte
         : 'Every question that matters is answered; the choice rests on your answers as they stand.'
     return { order: base.judged, sure: { firstIn: 1, of: 1, says: sentence(says), settle: [] }, ways: [base] }
   }
-  const tried = ways(answers, open, sheet, reference)
+  const tried = yield* ways(answers, open, sheet, reference)
   const mean = meanWorth(tried)
   const worth = (j: Judged) => mean.get(j.facts.option.id) ?? 0
   const order = [...base.judged].sort((p, q) => Number(q.in) - Number(p.in) || (p.in ? worth(q) - worth(p) : 0))

@@ -9,6 +9,7 @@ import { factsFrom, plausibleAnswers } from '../facts'
 import { leading } from '../leading'
 import { askedQuestions } from '../questions'
 import { sentence } from '../say'
+import type { Steps } from '../steps'
 import { type Answer, type Answers, CRITERIA, type Question } from '../types'
 import { workOut } from '../work-out'
 import { evenAt, evenSteps } from './even'
@@ -53,11 +54,7 @@ export function triedAnswers(question: Question, reference: Reference): readonly
 const MOVES: readonly ChangeEffect[] = ['none-passes', 'wood', 'heart', 'seasoning']
 
 /** Work it off. Each step that is yielded has judged once. Deterministic; answers are taken as valid (see `readAnswers`). */
-export function* remaining(
-  answers: Answers,
-  sheet: ShopSheetContent,
-  reference: Reference
-): Generator<void, Remaining> {
+export function* remaining(answers: Answers, sheet: ShopSheetContent, reference: Reference): Steps<Remaining> {
   const best = (change: Answers) => leading({ ...answers, ...change }, sheet, reference)
   // Worked out whole and kept: changes of taste share its numbers.
   workOut(factsFrom(answers, reference), sheet, reference)

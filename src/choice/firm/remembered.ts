@@ -1,4 +1,5 @@
 /** Work done in steps, kept by the answers that it was done for. */
+import type { Steps } from '../steps'
 import type { Answers } from '../types'
 
 /** Enough for going back and forth between some answers. */
@@ -9,9 +10,7 @@ export const answersKey = (answers: Answers): string =>
   JSON.stringify(Object.entries(answers).sort(([p], [q]) => (p < q ? -1 : 1)))
 
 /** What was finished before for the same answers is there at the first step; what was broken off is begun anew. */
-export function remembered<T>(
-  work: (answers: Answers) => Generator<void, T>
-): (answers: Answers) => Generator<void, T> {
+export function remembered<T>(work: (answers: Answers) => Steps<T>): (answers: Answers) => Steps<T> {
   const done = new Map<string, T>()
   return function* (answers) {
     const key = answersKey(answers)

@@ -11,6 +11,7 @@ import type { OptionFacts } from '../option-facts'
 import { askedQuestions } from '../questions'
 import { HEART_SAYS, seasoningWords } from '../report'
 import { ANSWERED, capital, computed, quantity, sentence } from '../say'
+import { type Steps, toEnd } from '../steps'
 import { type Answer, type Answers, CRITERIA, type Question } from '../types'
 import { workOut } from '../work-out'
 
@@ -118,7 +119,7 @@ function othersOf(question: Question, now: Answer | undefined): Other[] {
  * Work the list off. Each step that is yielded has judged once; the last value is the list.
  * Deterministic. Answers are taken as valid (see `readAnswers`).
  */
-export function* whatIf(answers: Answers, sheet: ShopSheetContent, reference: Reference): Generator<void, WhatIf> {
+export function* whatIf(answers: Answers, sheet: ShopSheetContent, reference: Reference): Steps<WhatIf> {
   const lead = (change: Answers): Lead => leading({ ...answers, ...change }, sheet, reference)
   const facts = factsFrom(answers, reference)
   // Worked out whole and kept: changes of taste share its numbers.
@@ -150,13 +151,7 @@ export function* whatIf(answers: Answers, sheet: ShopSheetContent, reference: Re
     const now = answers[question.id]
     if (!TIPPED.some((id) => id === question.id) || question.kind !== 'number' || typeof now !== 'number') continue
     for (const way of [1, -1] as const) {
-      const steps = tip(question, now, way, (value) => lead({ [question.id]: value }), base)
-      let step = steps.next()
-      while (!step.done) {
-        yield
-        step = steps.next()
-      }
-      const point = step.value
+      const point = yield* tip(question, now, way, (value) => lead({ [question.id]: value }), base)
       if (!point) continue
       const at = quantity(question.quantity === 'areaLoad' ? 'areaLoad' : 'span', point.at, ANSWERED)
       tipping.push({
@@ -182,7 +177,7 @@ function* tip(
   way: 1 | -1,
   bestAt: (value: number) => Lead,
   base: Lead
-): Generator<void, TippingPoint | null> {
+): Steps<TippingPoint | null> {
   let same = now
   for (let i = 0; i < STEPS; i++) {
     const next = Math.min(max, Math.max(min, way > 0 ? Math.max(same, 1) * OUTWARD : same / OUTWARD))
@@ -211,8 +206,5 @@ function* tip(
 
 /** The whole list at once. */
 export function whatIfNow(answers: Answers, sheet: ShopSheetContent, reference: Reference): WhatIf {
-  const steps = whatIf(answers, sheet, reference)
-  let step = steps.next()
-  while (!step.done) step = steps.next()
-  return step.value
+  return toEnd(whatIf(answers, sheet, reference))
 }

@@ -51,7 +51,8 @@ export function useBrief(): Shown {
         if ('state' in brought) return latest(brought)
         const { answers, ...rest } = brought
         const { engine } = rest
-        latest({ state: 'brief', sheet, brief: engine.makeBrief(answers), compare: engine.compare(answers), ...rest })
+        const brief = await sheet.inSlices(engine.makeBrief(answers))
+        latest({ state: 'brief', sheet, brief, compare: engine.compare(answers), ...rest })
       } catch {
         latest({ state: 'failed', retry: work })
       }

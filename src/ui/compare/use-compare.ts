@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 import { $answers } from '../../stores/answers'
 import { useSaved } from '../../stores/use-saved'
 import { type Engine, loadEngine } from '../engine'
+import { inSlices } from '../in-slices'
 import type { InForce } from '../invite/in-force'
 import { href } from '../site/href'
 import type { Side } from './pair'
@@ -99,7 +100,7 @@ export function useCompare() {
       const sideOf = async (brought: Brought): Promise<Side> => {
         const { makeBrief, library, sheet } = await engineOf(brought.sheet, force)
         return {
-          brief: makeBrief(brought.answers),
+          brief: await inSlices(makeBrief(brought.answers)),
           link: await linkTo(brought),
           library,
           sheet,

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Brief } from '../../choice/brief-types'
 import type { ShopSheetContent } from '../../data/shop-schema'
 import type { Engine } from '../engine'
+import { inSlices } from '../in-slices'
 import { useSheet } from './use-sheet'
 
 type View = typeof import('./ClientView')
@@ -25,7 +26,7 @@ const PAUSE = 500
 async function work(sheet: ShopSheetContent, answers: Parameters<Engine['makeBrief']>[0]): Promise<Shown> {
   const [{ loadEngine }, view] = await Promise.all([import('../engine'), import('./ClientView')])
   const engine = await loadEngine(sheet)
-  return { state: 'brief', view, engine, sheet, brief: engine.makeBrief(answers) }
+  return { state: 'brief', view, engine, sheet, brief: await inSlices(engine.makeBrief(answers)) }
 }
 
 export function Client() {
