@@ -1,15 +1,11 @@
 /** How long the engine takes: one judging, the live list, a whole brief. Reported in the README, never asserted. */
 import { describe, test } from 'vitest'
-import { makeBrief } from '../../src/choice/brief'
-import { clockOf } from '../../src/choice/clock/clock'
-import { readClock } from '../../src/choice/clock/door'
-import { whatIfNow } from '../../src/choice/firm/what-if'
-import { judgeAll } from '../../src/choice/judge'
-import { settle } from '../../src/choice/settle'
-import { dryingWood } from '../../src/choice/yard'
 import { FOOT, INCH, PSF } from '../../src/data/units'
-import { dryingCourse } from '../../src/wood/drying'
-import { reference, sheet } from '../reference'
+import { bundledEngine } from './bundled'
+
+const engine = await bundledEngine()
+const { clockOf, dryingCourse, dryingWood, judgeAll, makeBrief, readClock, reference, settle, sheet, whatIfNow } =
+  engine
 
 // A new sheet each time: what was worked out for one sheet is kept for the next judging of it.
 

@@ -1,0 +1,10 @@
+/** What the benchmark calls of the engine, with its data in place. */
+export { makeBrief } from '../../src/choice/brief'
+export { clockOf } from '../../src/choice/clock/clock'
+export { readClock } from '../../src/choice/clock/door'
+export { whatIfNow } from '../../src/choice/firm/what-if'
+export { judgeAll } from '../../src/choice/judge'
+export { settle } from '../../src/choice/settle'
+export { dryingWood } from '../../src/choice/yard'
+export { dryingCourse } from '../../src/wood/drying'
+export { reference, sheet } from '../reference'
