@@ -11,6 +11,8 @@ export interface WayOut {
   readonly height: number | null
   /** Greatest width carried (spacing) that passes, mm. */
   readonly width: number | null
+  /** Greatest share of its loads at points that passes, and the largest of them then, N; null without such loads, or where none passes. */
+  readonly points: { readonly share: number; readonly largest: number } | null
   /** Trusses that pass in its place: same walls, spacing and loads. */
   readonly trusses: readonly TrussForm[]
 }
@@ -32,6 +34,27 @@ function longest(range: Range, tooLong: number, passes: (length: number) => bool
   return good
 }
 
+/** Parts of a load that are tried: nearer is nobody's to say. */
+const SHARES = 100
+
+const lightened = (spec: MemberSpec, share: number): MemberSpec => ({
+  ...spec,
+  points: spec.points.map((p) => ({ ...p, dead: p.dead * share, roof: p.roof * share, floor: p.floor * share }))
+})
+
+function lighter(spec: MemberSpec, passes: (spec: MemberSpec) => boolean): WayOut['points'] {
+  if (spec.points.length === 0) return null
+  let [good, bad] = [0, SHARES]
+  if (!passes(lightened(spec, 0))) return null
+  while (bad - good > 1) {
+    const middle = Math.floor((good + bad) / 2)
+    if (passes(lightened(spec, middle / SHARES))) good = middle
+    else bad = middle
+  }
+  const share = good / SHARES
+  return { share, largest: Math.max(...spec.points.map((p) => (p.dead + p.roof + p.floor) * share)) }
+}
+
 /** A shorter or longer beam, its loads at points in the same proportion. */
 const stretched = (spec: MemberSpec, span: number): MemberSpec => ({
   ...spec,
@@ -41,7 +64,7 @@ const stretched = (spec: MemberSpec, span: number): MemberSpec => ({
 })
 
 /**
- * Longest span, greatest height, greatest spacing, and trusses that pass where the member as asked does not. Snow on one
+ * Longest span, greatest height, greatest spacing, lighter loads at points, and trusses that pass where the member as asked does not. Snow on one
  * side is kept as given. Source: derived (search over nds checks).
  */
 export function wayOut(
@@ -64,6 +87,7 @@ export function wayOut(
     span: post ? null : longest(ranges.span, spec.span, (span) => passes(kind, stretched(spec, span))),
     height: post ? longest(ranges.height, spec.height, (height) => passes(kind, { ...spec, height })) : null,
     width: longest(ranges.width, spec.width, (width) => passes(kind, { ...spec, width })),
+    points: lighter(spec, (lighter) => passes(kind, lighter)),
     trusses: bearsRoof && plain && sloped ? FORMS.filter((form) => form !== kind && passes(form, instead)) : []
   }
 }

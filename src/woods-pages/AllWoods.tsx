@@ -1,5 +1,6 @@
 /** Every wood and its chief numbers in one table, which scrolls by itself where the screen is narrow. */
 import { Figure } from '../ui/say/Figure'
+import { Heads } from '../ui/say/Heads'
 import { href } from '../ui/site/href'
 import type { ChartRow } from './chart'
 import { SIZES } from './sizes'
@@ -14,16 +15,7 @@ export function AllWoods({ rows }: { readonly rows: readonly ChartRow[] }) {
           The same for all: a stick of <Figure q={SIZES.square} />, <Figure q={SIZES.stick} /> long, one yard, one
           heated room, one truss. Place: among those that carry the truss, leanest first.
         </caption>
-        <thead>
-          <tr>
-            <th scope="col">Wood</th>
-            {HEADS.map((head) => (
-              <th key={head} scope="col" class="num">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <Heads words={['Wood']} numbers={HEADS} />
         <tbody>
           {rows.map((row) => (
             <tr key={row.id}>

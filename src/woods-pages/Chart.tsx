@@ -1,5 +1,6 @@
 /** The chart of all woods. Its figures do not open here: each opens on the page of its wood. */
 import { Figure } from '../ui/say/Figure'
+import { Heads } from '../ui/say/Heads'
 import { href } from '../ui/site/href'
 import type { ChartRow } from './chart'
 
@@ -11,24 +12,7 @@ interface Props {
 export function Index({ rows }: Props) {
   return (
     <table class="data data--stack wood-chart">
-      <thead>
-        <tr>
-          <th scope="col">Wood</th>
-          <th scope="col">For</th>
-          <th scope="col" class="num">
-            Class
-          </th>
-          <th scope="col" class="num">
-            Shoulder opens
-          </th>
-          <th scope="col" class="num">
-            Green stick
-          </th>
-          <th scope="col" class="num">
-            Truss timber
-          </th>
-        </tr>
-      </thead>
+      <Heads words={['Wood', 'For']} numbers={['Class', 'Shoulder opens', 'Green stick', 'Truss timber']} />
       <tbody>
         {rows.map((row) => (
           <tr key={row.id}>

@@ -3,24 +3,9 @@ import { makeBrief } from '../../src/choice/brief'
 import { judgeAll } from '../../src/choice/judge'
 import type { Answers } from '../../src/choice/types'
 import type { Quantity } from '../../src/data/quantity'
-import { FOOT, PSF } from '../../src/data/units'
 import { reference, sheet } from '../reference'
+import { hall } from './jobs'
 
-const hall: Answers = {
-  project: 'great-room',
-  role: 'structure',
-  exposure: 'heated',
-  place: 'madison-wi',
-  carries: 'truss',
-  span: 24 * FOOT,
-  spacing: 12 * FOOT,
-  count: 4,
-  slope: 8 / 12,
-  snow: 40 * PSF,
-  postHeight: 10 * FOOT,
-  stands: 'w52',
-  finish: 'clear'
-}
 const value = (q: Quantity) => q.value as number
 const allOf = (answers: Answers) => judgeAll(answers, sheet, reference).judged
 

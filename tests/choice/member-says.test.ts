@@ -48,15 +48,21 @@ describe('refusals', () => {
 
 describe('a way out', () => {
   it('names only what was found', () => {
-    const all = wayOutSays('beam', { span: 5000, height: null, width: 2000, trusses: ['king', 'queen'] })
+    const all = wayOutSays('beam', {
+      span: 5000,
+      height: null,
+      width: 2000,
+      points: { share: 0.4, largest: 5000 },
+      trusses: ['king', 'queen']
+    })
     all.forEach(full)
     expect(all.map((s) => s.text).join(' ')).toMatch(
-      /as far as .* a width of .* a king-post truss, or a queen-post truss/
+      /as far as .* a width of .* \{share\} of what is asked.* a king-post truss, or a queen-post truss/
     )
-    const none = wayOutSays('joist', { span: null, height: null, width: null, trusses: [] })
+    const none = wayOutSays('joist', { span: null, height: null, width: null, points: null, trusses: [] })
     expect(none.length).toBe(1)
     expect(none[0]?.text).toMatch(/^Neither/)
-    const post = wayOutSays('post', { span: null, height: 3000, width: 2000, trusses: [] })
+    const post = wayOutSays('post', { span: null, height: 3000, width: 2000, points: null, trusses: [] })
     expect(post.map((s) => s.text).join(' ')).toMatch(/high.*At this height/)
   })
   it('what is left out is one sentence', () => full(leftOutSays(['joints', 'drift'])))

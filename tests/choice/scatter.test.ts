@@ -3,25 +3,11 @@ import { describe, expect, it } from 'vitest'
 import { makeBrief } from '../../src/choice/brief'
 import type { Answers } from '../../src/choice/types'
 import type { Quantity } from '../../src/data/quantity'
-import { FOOT, PSF } from '../../src/data/units'
+import { FOOT } from '../../src/data/units'
 import { formatSi, formatUs } from '../../src/ui/format/quantity'
 import { reference, sheet } from '../reference'
+import { hall } from './jobs'
 
-const hall: Answers = {
-  project: 'great-room',
-  role: 'structure',
-  exposure: 'heated',
-  place: 'madison-wi',
-  carries: 'truss',
-  span: 24 * FOOT,
-  spacing: 12 * FOOT,
-  count: 4,
-  slope: 8 / 12,
-  snow: 40 * PSF,
-  postHeight: 10 * FOOT,
-  stands: 'w52',
-  finish: 'clear'
-}
 const floor: Answers = { ...hall, carries: 'floor', span: 16 * FOOT, floorUse: 'rooms' }
 const porch: Answers = { ...hall, exposure: 'weather', carries: 'beam', span: 14 * FOOT }
 

@@ -303,6 +303,23 @@ describe('an impossible job says what would make it possible', () => {
     expect(size('post', { ...tall, height: wayOut?.height ?? 0 }).passes).toBe(true)
     expect(size('post', { ...tall, height: (wayOut?.height ?? 0) + 10 }).passes).toBe(false)
   })
+  it('loads at points: those of the share that is named pass, a hundredth more does not', () => {
+    const heavy = (share: number) => ({
+      span: 16 * FOOT,
+      points: [
+        { at: 6 * FOOT, dead: 60_000 * share, roof: 0, floor: 0 },
+        { at: 12 * FOOT, dead: 0, roof: 30_000 * share, floor: 0 }
+      ]
+    })
+    const { passes, wayOut } = size('beam', heavy(1))
+    expect(passes).toBe(false)
+    const share = wayOut?.points?.share ?? 0
+    expect(share).toBeGreaterThan(0.05)
+    expect(wayOut?.points?.largest).toBeCloseTo(60_000 * share, 6)
+    expect(size('beam', heavy(share)).passes).toBe(true)
+    expect(size('beam', heavy(share + 0.01)).passes).toBe(false)
+    expect(size('beam', { span: 60 * FOOT }).wayOut?.points ?? null).toBeNull()
+  })
   it('what passes has no way out to seek', () => expect(size('beam', { span: 8 * FOOT }).wayOut).toBeNull())
 })
 

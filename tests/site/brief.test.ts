@@ -3,7 +3,7 @@ import { text as textOf } from 'node:stream/consumers'
 import { describe, expect, it } from 'vitest'
 import { encodeLink } from '../../src/shop/link'
 import { axe, openPage } from './harness'
-import { noSidewaysScroll, saveAnswers, savedAnswers } from './steps'
+import { noSidewaysScroll, saveAnswers, savedAnswers, sheetsOf } from './steps'
 
 const ANSWERS = {
   project: 'pavilion',
@@ -221,8 +221,7 @@ describe('a brief is sound', () => {
     expect(await page.locator('.btn:visible, .source:visible, .notice:visible').count()).toBe(0)
     expect(await page.locator('.origins').isVisible()).toBe(true)
     for (const format of ['Letter', 'A4'] as const) {
-      const pdf = (await page.pdf({ format, preferCSSPageSize: false })).toString('latin1')
-      const sheets = pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
+      const sheets = sheetsOf(await page.pdf({ format, preferCSSPageSize: false }))
       expect(sheets, format).toBeGreaterThan(2)
       expect(sheets, format).toBeLessThanOrEqual(most)
     }

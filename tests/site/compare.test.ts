@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { encodeLink } from '../../src/shop/link'
 import { axe, openPage } from './harness'
-import { awake, noSidewaysScroll, saveAnswers } from './steps'
+import { awake, noSidewaysScroll, saveAnswers, sheetsOf } from './steps'
 
 const PAVILION = {
   project: 'pavilion',
@@ -115,7 +115,7 @@ describe('compare', () => {
     await page.emulateMedia({ media: 'print' })
     expect(await page.locator('.btn:visible, textarea:visible').count()).toBe(0)
     for (const format of ['Letter', 'A4'] as const) {
-      const sheets = (await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
+      const sheets = sheetsOf(await page.pdf({ format }))
       expect(sheets, format).toBeGreaterThan(0)
       expect(sheets, format).toBeLessThanOrEqual(3)
     }

@@ -2,6 +2,7 @@
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { axe, openPage, type PageOptions } from './harness'
+import { heldBack, LOST, noSidewaysScroll, sheetsOf } from './steps'
 
 async function open(options: PageOptions & { at?: string } = {}): Promise<Page> {
   const page = await openPage(`/drying-clock/${options.at ?? ''}`, options)
@@ -16,11 +17,6 @@ const shows = (page: Page, words: RegExp) =>
     [words.source]
   )
 const line = (page: Page) => page.locator('.clock .pic--wide .chalk-line').getAttribute('d')
-const noSidewaysScroll = async (page: Page) =>
-  expect(
-    await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-  ).toBeLessThanOrEqual(0)
-const lost = /net::ERR|Failed to load resource|Failed to fetch/
 
 describe('without script', () => {
   it('draws, tells and lists the example, with the sources of its figures', async () => {
@@ -255,31 +251,24 @@ describe('a link', () => {
 
 describe('a bad connection', () => {
   it('says that it loads, says that it failed, keeps what was chosen, and tries again', async () => {
-    const page = await openPage('/log-end/', { allow: [lost] })
-    let pass: (() => void) | undefined
-    let mode: 'hold' | 'fail' | 'go' = 'hold'
-    await page.context().route('**/data/reference.json', async (route) => {
-      if (mode === 'hold') await new Promise<void>((done) => (pass = done))
-      await (mode === 'fail' ? route.abort() : route.continue())
-    })
+    const page = await openPage('/log-end/', { allow: [LOST] })
+    const numbers = await heldBack(page, '**/data/reference.json')
     await page.goto(page.url().replace('log-end', 'drying-clock'))
     await page.locator('#drying-clock[data-live]').waitFor()
     await field(page, 'wood').selectOption('red-oak')
     await page.getByText('Loading the numbers about wood').waitFor()
     expect(await caption(page).textContent()).toMatch(/Douglas-fir/)
-    mode = 'fail'
-    await expect.poll(() => pass !== undefined).toBe(true)
-    pass?.()
+    await numbers.lose()
     await page.getByText('did not load').waitFor()
     expect(await field(page, 'wood').inputValue()).toBe('red-oak')
-    mode = 'go'
+    numbers.pass()
     await page.getByRole('button', { name: 'Try again' }).click()
     await shows(page, /red oak/)
     expect(await page.locator('.clock-words .notice').count()).toBe(0)
   })
 
   it('says so too where the controls themselves do not come, and takes what was typed before they did', async () => {
-    const page = await openPage('/log-end/', { allow: [lost] })
+    const page = await openPage('/log-end/', { allow: [LOST] })
     let fail = true
     await page.context().route('**/data/drying-clock.json', (route) => (fail ? route.abort() : route.continue()))
     await page.goto(page.url().replace('log-end', 'drying-clock'))
@@ -299,8 +288,7 @@ describe('on paper', () => {
   it('is two sheets, Letter and A4, without its fields', async () => {
     const page = await open({ colorScheme: 'dark' })
     for (const format of ['Letter', 'A4']) {
-      const pdf = (await page.pdf({ format })).toString('latin1')
-      expect(pdf.match(/\/Type\s*\/Page[^s]/g)?.length, format).toBe(2)
+      expect(sheetsOf(await page.pdf({ format })), format).toBe(2)
     }
     await page.emulateMedia({ media: 'print' })
     expect(await page.locator('.clock-fields').isVisible()).toBe(false)

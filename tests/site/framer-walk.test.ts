@@ -4,7 +4,7 @@ import { encodeBrief } from '../../src/shop/link'
 import { readSheet } from '../../src/shop/sheet/door'
 import { Hand } from './hand'
 import { openPage } from './harness'
-import { awake, noSidewaysScroll, savedAnswers } from './steps'
+import { awake, noSidewaysScroll, savedAnswers, sheetsOf } from './steps'
 
 const PHONE = { width: 360, height: 740, hasTouch: true } as const
 const SHOP = 'Crooked Creek Framers (invented)'
@@ -20,10 +20,6 @@ const NOTE = 'We cut in winter and raise in spring.'
 const CAUTION = 'Our timbers check; we orient the checks away from view where we can.'
 const PROMISE = 'Oak comes green only.'
 
-const sheetsOf = (pdf: Uint8Array) =>
-  Buffer.from(pdf)
-    .toString('latin1')
-    .match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
 const open = (path: string, who: string) => openPage(path, PHONE).then((page) => new Hand(page, who))
 
 /** Step 1: a sheet from nothing. */

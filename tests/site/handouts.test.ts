@@ -6,6 +6,7 @@ import { PNG } from 'pngjs'
 import { describe, expect, it } from 'vitest'
 import { HANDOUTS, type Prose } from '../../src/handouts/prose'
 import { axe, openPage, type PageOptions, underBase } from './harness'
+import { sheetsOf } from './steps'
 
 const PT = 96 / 72
 const MM = 96 / 25.4
@@ -72,7 +73,6 @@ function contrastOnWhite(colour: string): number {
   return 1.05 / (light + 0.05)
 }
 
-const pagesOf = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length
 const boxesOf = (pdf: Buffer) =>
   [...pdf.toString('latin1').matchAll(/\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/g)].map((m) => [
     Number(m[1]),
@@ -101,7 +101,7 @@ describe.each(HANDOUTS.map((prose) => [prose.id, prose] as const))('%s', (_, pro
           expect(h, 'fits one sheet').toBeLessThanOrEqual(height)
         }
         const pdf = await page.pdf({ format, preferCSSPageSize: true })
-        expect(pagesOf(pdf)).toBe(prose.sheets)
+        expect(sheetsOf(pdf)).toBe(prose.sheets)
         for (const [w = 0, h = 0] of boxesOf(pdf)) expect(w > h, 'set across').toBe(prose.wide)
       })
     }

@@ -8,7 +8,7 @@ import { describe, expect, it } from 'vitest'
 import type { ShopSheetContent } from '../../src/data/shop-schema'
 import { encodeBrief, encodeInvite } from '../../src/shop/link'
 import { axe, openPage } from './harness'
-import { noSidewaysScroll, saveAnswers, savedAnswers, tabTo } from './steps'
+import { noSidewaysScroll, saveAnswers, savedAnswers, sheetsOf, tabTo } from './steps'
 
 const sample = JSON.parse(readFileSync(new URL('../../content/shop.json', import.meta.url), 'utf8')) as ShopSheetContent
 const few: ShopSheetContent = {
@@ -339,8 +339,7 @@ describe('making an invite', () => {
     expect(await page.locator('.card').isVisible()).toBe(true)
     expect(await page.locator('h1:visible, .btn:visible, #invite-link:visible, .margin:visible').count()).toBe(0)
     for (const format of ['Letter', 'A4'] as const) {
-      const pdf = (await page.pdf({ format })).toString('latin1')
-      expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length, format).toBe(1)
+      expect(sheetsOf(await page.pdf({ format })), format).toBe(1)
     }
     const shot = PNG.sync.read(await page.locator('.card .qr').screenshot())
     expect(jsQR(new Uint8ClampedArray(shot.data), shot.width, shot.height)?.data).toBe((await linkOf(page)).href)

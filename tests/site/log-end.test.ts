@@ -5,6 +5,7 @@ import { gzipSync } from 'node:zlib'
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { axe, openPage, type PageOptions } from './harness'
+import { noSidewaysScroll } from './steps'
 
 async function open(options: PageOptions = {}): Promise<Page> {
   const page = await openPage('/log-end/', options)
@@ -19,10 +20,6 @@ const says = (page: Page, pattern: RegExp) =>
 const outline = (page: Page) => page.locator('.ends-pic polygon.cut').nth(1).getAttribute('points')
 const field = (page: Page, id: string) => page.locator(`#bench-${id}`)
 const readout = (page: Page) => page.locator('.ends-readout').textContent()
-const noSidewaysScroll = async (page: Page) =>
-  expect(
-    await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-  ).toBeLessThanOrEqual(0)
 
 async function drag(page: Page, what: Locator, dx: number, dy: number) {
   await page.locator('.ends-pic').scrollIntoViewIfNeeded()

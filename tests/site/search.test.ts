@@ -6,9 +6,8 @@ import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { dist } from '../../.ci/place.mjs'
 import { axe, openPage, underBase } from './harness'
-import { noSidewaysScroll } from './steps'
+import { LOST, noSidewaysScroll } from './steps'
 
-const lost = /ERR_FAILED|Failed to load/
 const hits = (page: Page) => page.locator('.found-page')
 
 async function look(page: Page, words: string): Promise<void> {
@@ -86,7 +85,7 @@ describe('the search page', () => {
   })
 
   it('says that the index did not load, keeps the words, and tries again', async () => {
-    const page = await openPage('/search/', { allow: [lost] })
+    const page = await openPage('/search/', { allow: [LOST] })
     let gone = true
     await page.context().route('**/pagefind/**', (route) => (gone ? route.abort() : route.continue()))
     await look(page, 'shrinkage')
@@ -98,7 +97,7 @@ describe('the search page', () => {
   })
 
   it('says so too where only a part of the index is gone', async () => {
-    const page = await openPage('/search/', { allow: [lost, /Pagefind/, /fetch/] })
+    const page = await openPage('/search/', { allow: [LOST, /Pagefind/, /fetch/] })
     await page.context().route('**/*.pf_{index,meta}', (route) => route.abort())
     await look(page, 'shrinkage')
     expect(await page.locator('#search-status').textContent()).toMatch(/did not load/)

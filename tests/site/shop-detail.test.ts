@@ -2,14 +2,10 @@
 import { describe, expect, it } from 'vitest'
 import { encodeLink } from '../../src/shop/link'
 import { axe, openPage } from './harness'
-import { noSidewaysScroll } from './steps'
+import { noSidewaysScroll, sheetsOf } from './steps'
 
 const LINK = `/brief/#b=${encodeLink({ project: 'pavilion', exposure: 'weather', place: 'seattle-wa', span: 4876.8, finish: 'grey', upkeep: 'none', order: ['durability', 'cost'] })}`
 const SWITCH = '.shop-switch > summary'
-const sheetsOf = (pdf: Uint8Array) =>
-  Buffer.from(pdf)
-    .toString('latin1')
-    .match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
 
 describe('shop detail', () => {
   it('is off until it is switched on by keyboard; the device remembers', async () => {

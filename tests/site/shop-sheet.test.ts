@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { readSheet } from '../../src/shop/sheet/door'
 import { sheet as sample } from '../reference'
 import { axe, openPage, type PageOptions } from './harness'
-import { tabTo } from './steps'
+import { noSidewaysScroll, tabTo } from './steps'
 
 async function open(options: PageOptions = {}): Promise<Page> {
   const page = await openPage('/shop/', { width: 360, ...options })
@@ -15,10 +15,6 @@ const stored = (page: Page, key: string): Promise<unknown> =>
   page.evaluate((name) => JSON.parse(localStorage.getItem(name) ?? 'null'), key)
 const kept = (page: Page) => stored(page, 'bentwise.sheet.1')
 const standing = (page: Page) => page.locator('.shop-standing')
-const noSidewaysScroll = async (page: Page) =>
-  expect(
-    await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-  ).toBeLessThanOrEqual(0)
 const button = (page: Page, name: RegExp) => page.getByRole('button', { name })
 
 /** What has to be typed for a whole sheet. */

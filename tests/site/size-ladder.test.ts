@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { axe, openPage, type PageOptions } from './harness'
+import { heldBack, LOST, noSidewaysScroll, sheetsOf } from './steps'
 
 async function open(options: PageOptions & { at?: string } = {}): Promise<Page> {
   const page = await openPage(`/size-ladder/${options.at ?? ''}`, options)
@@ -21,11 +22,6 @@ const chosen = (page: Page, words: RegExp) =>
     [words.source]
   )
 const drawn = (page: Page) => page.locator('.ladder-forces svg').innerHTML()
-const noSidewaysScroll = async (page: Page) =>
-  expect(
-    await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-  ).toBeLessThanOrEqual(0)
-const lost = /net::ERR|Failed to load resource|Failed to fetch/
 const IMPOSSIBLE = '#beam/60x10ft/8in12/roof/40psf/heated/green/no1/full-sawn/douglas-fir'
 
 describe('without script', () => {
@@ -313,30 +309,23 @@ describe('a link', () => {
 
 describe('a bad connection', () => {
   it('says that it loads, says that it failed, keeps what was chosen, and tries again', async () => {
-    const page = await openPage('/log-end/', { allow: [lost] })
-    let pass: (() => void) | undefined
-    let mode: 'hold' | 'fail' | 'go' = 'hold'
-    await page.context().route('**/data/reference.json', async (route) => {
-      if (mode === 'hold') await new Promise<void>((done) => (pass = done))
-      await (mode === 'fail' ? route.abort() : route.continue())
-    })
+    const page = await openPage('/log-end/', { allow: [LOST] })
+    const numbers = await heldBack(page, '**/data/reference.json')
     await page.goto(page.url().replace('log-end', 'size-ladder'))
     await page.locator('#size-ladder[data-live]').waitFor()
     await field(page, 'wood').selectOption('red-oak')
     await page.getByText('Loading the numbers about wood').waitFor()
-    mode = 'fail'
-    await expect.poll(() => pass !== undefined).toBe(true)
-    pass?.()
+    await numbers.lose()
     await page.getByText('did not load').waitFor()
     expect(await field(page, 'wood').inputValue()).toBe('red-oak')
-    mode = 'go'
+    numbers.pass()
     await page.getByRole('button', { name: 'Try again' }).click()
     await chosen(page, /^In red oak/)
     expect(await page.locator('.bench-words .notice').count()).toBe(0)
   })
 
   it('says so too where the controls themselves do not come, and takes what was typed before they did', async () => {
-    const page = await openPage('/log-end/', { allow: [lost] })
+    const page = await openPage('/log-end/', { allow: [LOST] })
     let fail = true
     await page.context().route('**/data/size-ladder.json', (route) => (fail ? route.abort() : route.continue()))
     await page.goto(page.url().replace('log-end', 'size-ladder'))
@@ -354,8 +343,7 @@ describe('on paper', () => {
   it('is four sheets, Letter and A4, all checks of the wood looked into on them, without its fields, with its cautions', async () => {
     const page = await open({ colorScheme: 'dark' })
     for (const format of ['Letter', 'A4']) {
-      const pdf = (await page.pdf({ format })).toString('latin1')
-      expect(pdf.match(/\/Type\s*\/Page[^s]/g)?.length, format).toBe(4)
+      expect(sheetsOf(await page.pdf({ format })), format).toBe(4)
     }
     await page.emulateMedia({ media: 'print' })
     expect(await page.locator('.ladder-fields').isVisible()).toBe(false)

@@ -103,3 +103,32 @@ export function savedAnswers(page: Page): Promise<Record<string, unknown>> {
 export async function saveAnswers(page: Page, text: string): Promise<void> {
   await page.evaluate((t) => localStorage.setItem('bentwise.answers.1', t), text)
 }
+
+/** How many sheets a PDF has. */
+export const sheetsOf = (pdf: Uint8Array): number =>
+  Buffer.from(pdf)
+    .toString('latin1')
+    .match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
+
+/** What the browser says of a file that did not come. */
+export const LOST = /net::ERR|ERR_FAILED|Failed to load|Failed to fetch/
+
+/** A file that is kept waiting, then lost, then let through. */
+export async function heldBack(page: Page, file: string) {
+  let pass: (() => void) | undefined
+  let mode: 'hold' | 'fail' | 'go' = 'hold'
+  await page.context().route(file, async (route) => {
+    if (mode === 'hold') await new Promise<void>((done) => (pass = done))
+    await (mode === 'fail' ? route.abort() : route.continue())
+  })
+  return {
+    lose: async () => {
+      mode = 'fail'
+      await expect.poll(() => pass !== undefined).toBe(true)
+      pass?.()
+    },
+    pass: () => {
+      mode = 'go'
+    }
+  }
+}

@@ -78,6 +78,13 @@ export function wayOutSays(kind: MemberKind, way: WayOut): Sentence[] {
   add('The thickest post may be {most} high.', way.height)
   add('At this span it may carry a width of {most}.', kind === 'post' ? null : way.width)
   add('At this height it may carry a width of {most}.', kind === 'post' ? way.width : null)
+  if (way.points)
+    says.push(
+      sentence('Its loads at points may be {share} of what is asked, the largest of them {most}.', {
+        share: quantity('percent', way.points.share, WORKED_OUT),
+        most: quantity('force', way.points.largest, WORKED_OUT)
+      })
+    )
   if (way.trusses.length > 0)
     says.push(sentence(`In its place would do: ${way.trusses.map((form) => TRUSSES[form]).join(', or ')}.`))
   const none = says.length === 0

@@ -3,6 +3,7 @@ import type { Brief } from '../../choice/brief-types'
 import type { CostLine } from '../../choice/types'
 import { formatUs } from '../format/quantity'
 import { CostBars } from '../pictures/bars'
+import { Heads } from '../say/Heads'
 import { Q } from '../say/Q'
 import { FIGURE_NAMES } from './names'
 import { Section } from './Section'
@@ -67,17 +68,7 @@ export function Cost({ brief }: { readonly brief: Brief }) {
           </figure>
           <table class="data cost-table">
             <caption>What each adds to the cheapest that does the job: to its timber, and to the whole.</caption>
-            <thead>
-              <tr>
-                <th scope="col">Wood</th>
-                <th scope="col" class="num">
-                  to the timber
-                </th>
-                <th scope="col" class="num">
-                  to the whole
-                </th>
-              </tr>
-            </thead>
+            <Heads words={['Wood']} numbers={['to the timber', 'to the whole']} />
             <tbody>
               {lines.map(({ option, short, adds }) => (
                 <tr key={option} class={option === lead?.option.id ? 'lead' : ''}>

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks'
 import type { Brief } from '../../choice/brief-types'
 import type { FinishLine, FinishView, Swatch } from '../../choice/types'
 import { Figure } from '../say/Figure'
+import { Heads } from '../say/Heads'
 import { Q } from '../say/Q'
 import { Say } from '../say/Say'
 import { Cell } from './Cell'
@@ -150,23 +151,10 @@ export function Finish({ brief }: { readonly brief: Brief }) {
         {renewed && (
           <>
             <table class="data data--stack">
-              <thead>
-                <tr>
-                  <th scope="col">Wood</th>
-                  <th scope="col">Paint and films</th>
-                  <th scope="col">What bleeds</th>
-                  <th scope="col">Dry enough</th>
-                  <th scope="col" class="num">
-                    Coat every
-                  </th>
-                  <th scope="col" class="num">
-                    First coat
-                  </th>
-                  <th scope="col" class="num">
-                    In 20 years
-                  </th>
-                </tr>
-              </thead>
+              <Heads
+                words={['Wood', 'Paint and films', 'What bleeds', 'Dry enough']}
+                numbers={['Coat every', 'First coat', 'In 20 years']}
+              />
               <tbody>
                 {lines.map((line, i) => (
                   <Row key={line.species} line={line} lead={i === 0 && brief.lead !== null} />

@@ -3,6 +3,7 @@ import type { Brief } from '../../choice/brief-types'
 import type { JointLine } from '../../choice/types'
 import { JointPicture } from '../pictures/Joint'
 import { LogEndPair } from '../pictures/LogEndPair'
+import { Heads } from '../say/Heads'
 import { Q } from '../say/Q'
 import { Say } from '../say/Say'
 import { href } from '../site/href'
@@ -23,16 +24,7 @@ export function Joints({ of }: { readonly of: readonly JointLine[] }) {
   return (
     <table class="data data--stack">
       <caption>Joints</caption>
-      <thead>
-        <tr>
-          <th scope="col">Joint</th>
-          {COLUMNS.map(([key, label]) => (
-            <th key={key} scope="col" class="num">
-              {label}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <Heads words={['Joint']} numbers={COLUMNS.map(([, label]) => label)} />
       <tbody>
         {of.map((joint) => (
           <tr key={joint.id}>

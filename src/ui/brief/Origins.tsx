@@ -2,6 +2,7 @@
 import type { Brief } from '../../choice/brief-types'
 import type { Origin, Quantity, SourceRef } from '../../data/quantity'
 import { Figure } from '../say/Figure'
+import { Heads } from '../say/Heads'
 import { useLibrary } from '../say/library'
 import { cite, MARK_WORDS, tell } from '../say/origin'
 import { Cell } from './Cell'
@@ -51,17 +52,7 @@ export function Origins({ brief }: { readonly brief: Brief }) {
           <span class="no-print">Any dotted figure on the page opens to what went into it.</span>
         </p>
         <table class="data data--stack origins">
-          <thead>
-            <tr>
-              <th scope="col">What</th>
-              <th scope="col" class="num">
-                Figure
-              </th>
-              <th scope="col">How</th>
-              <th scope="col">From (numbers below)</th>
-              <th scope="col">How we know</th>
-            </tr>
-          </thead>
+          <Heads words={['What']} numbers={['Figure']} rest={['How', 'From (numbers below)', 'How we know']} />
           <tbody>
             {rows.map(([name, q]) => {
               if (q === null) return null

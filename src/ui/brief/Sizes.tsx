@@ -3,6 +3,7 @@ import type { Brief } from '../../choice/brief-types'
 import type { WoodLine } from '../../choice/types'
 import { type LadderItem, SizeLadder } from '../pictures/SizeLadder'
 import { TrussForces } from '../pictures/TrussForces'
+import { Heads } from '../say/Heads'
 import { Q } from '../say/Q'
 import { Say } from '../say/Say'
 import { href } from '../site/href'
@@ -27,18 +28,7 @@ function Joinery({ of }: { readonly of: Brief['sizes']['joinery'] }) {
   return (
     <table class="data data--stack">
       <caption>Joints at a first look, in the leading option</caption>
-      <thead>
-        <tr>
-          <th scope="col">Joint</th>
-          <th scope="col" class="num">
-            Carries
-          </th>
-          <th scope="col" class="num">
-            Used
-          </th>
-          <th scope="col">How</th>
-        </tr>
-      </thead>
+      <Heads words={['Joint']} numbers={['Carries', 'Used']} rest={['How']} />
       <tbody>
         {of.map((line) => (
           <tr key={line.id}>

@@ -4,6 +4,7 @@ import type { Brief } from '../../choice/brief-types'
 import type { Comparison } from '../../choice/firm/comparison'
 import { AXES, type AxisId, type TradeOff as Trade, type TradePoint } from '../../choice/firm/trade-off'
 import { letterOf, TradeOff } from '../pictures/TradeOff'
+import { Heads } from '../say/Heads'
 import { Q } from '../say/Q'
 import { FIGURE_NAMES } from './names'
 import { Paragraphs } from './Sentences'
@@ -87,17 +88,7 @@ function Drawn({ trade, placeholder }: { readonly trade: Trade; readonly placeho
         <Paragraphs of={trade.says} />
         <table class="data">
           <caption>Efficient on these two</caption>
-          <thead>
-            <tr>
-              <th scope="col">Choice</th>
-              <th scope="col" class="num">
-                {x}
-              </th>
-              <th scope="col" class="num">
-                {y}
-              </th>
-            </tr>
-          </thead>
+          <Heads words={['Choice']} numbers={[x, y]} />
           <tbody>
             {trade.front.map((group, i) => {
               const [first] = group

@@ -4,6 +4,7 @@ import type { Brief } from '../../choice/brief-types'
 import { bare, lean, middle } from '../../choice/say'
 import type { WoodLine } from '../../choice/types'
 import type { Quantity } from '../../data/quantity'
+import { Heads } from '../say/Heads'
 import { Q } from '../say/Q'
 import { Say } from '../say/Say'
 import { useShelf } from '../say/shelf'
@@ -55,22 +56,7 @@ export function Woods({ brief }: { readonly brief: Brief }) {
         </p>
         {still.length > 0 && (
           <table class="data data--stack woods-table">
-            <thead>
-              <tr>
-                <th scope="col">Wood</th>
-                <th scope="col">As</th>
-                <th scope="col" class="num">
-                  Section
-                </th>
-                <th scope="col" class="num">
-                  Joint gap
-                </th>
-                <th scope="col" class="num">
-                  Whole job, about
-                </th>
-                <th scope="col">In a word</th>
-              </tr>
-            </thead>
+            <Heads words={['Wood', 'As']} numbers={['Section', 'Joint gap', 'Whole job, about']} rest={['In a word']} />
             <tbody>
               {still.map((line) => (
                 <Row key={line.species} line={line} lead={line.species === brief.lead?.option.species} />

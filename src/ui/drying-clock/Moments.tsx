@@ -1,29 +1,14 @@
 /** The moments of a timber's drying as a table of figures that open; its letters are those of the picture. */
 import type { ClockLine } from '../../choice/clock/types'
 import { keyOf } from '../pictures/DryingClock'
+import { Heads } from '../say/Heads'
 import { Q } from '../say/Q'
 
 export function Moments({ of }: { readonly of: readonly ClockLine[] }) {
   return (
     <table class="data clock-table">
       <caption>Moisture at each moment, timed from felling, and the shrinkage still to come.</caption>
-      <thead>
-        <tr>
-          <th scope="col">Moment</th>
-          <th scope="col" class="num">
-            Mean
-          </th>
-          <th scope="col" class="num">
-            Outside
-          </th>
-          <th scope="col" class="num">
-            Middle
-          </th>
-          <th scope="col" class="num">
-            To come
-          </th>
-        </tr>
-      </thead>
+      <Heads words={['Moment']} numbers={['Mean', 'Outside', 'Middle', 'To come']} />
       <tbody>
         {of.map((line, i) => (
           <tr key={line.id}>

@@ -1,22 +1,14 @@
 /** Years between coats, finish by finish. */
 import type { UpkeepRow } from '../../handouts/upkeep'
 import { Figure } from '../say/Figure'
+import { Heads } from '../say/Heads'
 
 const HEADS = ['In the weather, sawn face', 'In the weather, planed', 'Under a deep roof, sawn', 'In a heated room']
 
 export function UpkeepTable({ rows }: { readonly rows: readonly UpkeepRow[] }) {
   return (
     <table class="data data--stack chart">
-      <thead>
-        <tr>
-          <th scope="col">Finish</th>
-          {HEADS.map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <Heads words={['Finish', ...HEADS]} />
       <tbody>
         {rows.map((row) => (
           <tr key={row.id}>

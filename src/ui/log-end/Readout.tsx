@@ -2,6 +2,7 @@
 import type { ComponentChildren } from 'preact'
 import type { Quantity } from '../../data/quantity'
 import { Figure } from '../say/Figure'
+import { Heads } from '../say/Heads'
 import { Q } from '../say/Q'
 import { useView } from './bench'
 import { chosenOf } from './model'
@@ -46,15 +47,7 @@ export function Readout() {
         <caption>
           {kindOf(d)}, {shown.wood.said}. Straight across each face.
         </caption>
-        <thead>
-          <tr>
-            <th scope="col">Face</th>
-            <th scope="col">Now</th>
-            <th scope="col">Later</th>
-            <th scope="col">Change</th>
-            <th scope="col">{d.boxed ? 'Check, at most' : 'Cup'}</th>
-          </tr>
-        </thead>
+        <Heads words={['Face', 'Now', 'Later', 'Change', d.boxed ? 'Check, at most' : 'Cup']} />
         <tbody>
           {FACES.map((id) => {
             const face = d.faces[id]

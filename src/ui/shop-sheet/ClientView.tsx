@@ -3,6 +3,7 @@ import type { Brief } from '../../choice/brief-types'
 import type { ShopSheetContent } from '../../data/shop-schema'
 import { howOf } from '../brief/names'
 import { asList } from '../say/as-list'
+import { Heads } from '../say/Heads'
 import { type Library, LibraryProvider } from '../say/library'
 import { Q } from '../say/Q'
 import { Say } from '../say/Say'
@@ -28,17 +29,7 @@ export function ClientView({ brief, sheet, library }: Props) {
             At its best, each.{' '}
             {sheet.placeholder ? 'All prices are placeholders.' : 'The main timbers cut and raised, by your rates.'}
           </caption>
-          <thead>
-            <tr>
-              <th scope="col">Wood</th>
-              <th scope="col" class="num">
-                Timber
-              </th>
-              <th scope="col" class="num">
-                Whole job
-              </th>
-            </tr>
-          </thead>
+          <Heads words={['Wood']} numbers={['Timber', 'Whole job']} />
           <tbody>
             {still.slice(0, MOST).map(({ species, report }) => (
               <tr key={species} class={species === brief.lead?.option.species ? 'lead' : undefined}>

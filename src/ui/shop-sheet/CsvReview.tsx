@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks'
 import { takenRows, withCsv, woodOf } from '../../shop/csv/apply'
 import { type CsvRead, type PriceUnit, perBoardFoot } from '../../shop/csv/csv'
 import type { CsvRow } from '../../shop/csv/row'
+import { Heads } from '../say/Heads'
 import { useSheet } from './use-sheet'
 
 interface Props {
@@ -36,16 +37,11 @@ export function CsvReview({ read, onDone }: Props) {
       )}
       {read.unit === 'thousand' && <p>The prices are per thousand board feet; they are taken per board foot.</p>}
       <table class="data data--stack">
-        <thead>
-          <tr>
-            <th scope="col">In the list</th>
-            <th scope="col">Taken as</th>
-            <th scope="col" class="num">
-              {unit === 'ask' ? 'Price' : 'Per board foot'}
-            </th>
-            <th scope="col">Also</th>
-          </tr>
-        </thead>
+        <Heads
+          words={['In the list', 'Taken as']}
+          numbers={[unit === 'ask' ? 'Price' : 'Per board foot']}
+          rest={['Also']}
+        />
         <tbody>
           {read.rows.map((row) => (
             <Line

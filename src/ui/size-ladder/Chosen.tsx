@@ -3,6 +3,7 @@ import type { CheckRow, Part } from '../../choice/ladder/types'
 import { Paragraphs } from '../brief/Sentences'
 import { asList } from '../say/as-list'
 import { Figure } from '../say/Figure'
+import { Heads } from '../say/Heads'
 import { Late, LateSay } from './Late'
 import { useView } from './use-ladder'
 
@@ -62,20 +63,7 @@ function PartChecks({ part }: { readonly part: Part }) {
           {part.section ? 'All its checks.' : 'The checks of the largest section tried.'} What is asked, and what it can
           give.
         </caption>
-        <thead>
-          <tr>
-            <th scope="col">Check</th>
-            <th scope="col" class="num">
-              Asked
-            </th>
-            <th scope="col" class="num">
-              Given
-            </th>
-            <th scope="col" class="num">
-              Used
-            </th>
-          </tr>
-        </thead>
+        <Heads words={['Check']} numbers={['Asked', 'Given', 'Used']} />
         <tbody>
           {part.checks.map((c) => (
             <CheckLine key={c.name} c={c} />

@@ -1,6 +1,7 @@
 /** Every check of every member of an option, with demand, capacity and ratio, and every reason for and against it. */
 import type { MemberReport, OptionReport } from '../../../choice/types'
 import { asList } from '../../say/as-list'
+import { Heads } from '../../say/Heads'
 import { Q } from '../../say/Q'
 import { Say } from '../../say/Say'
 import { Cell } from '../Cell'
@@ -21,20 +22,7 @@ function Member({ member }: { readonly member: MemberReport }) {
       </p>
       {member.checks.length > 0 && (
         <table class="data data--stack">
-          <thead>
-            <tr>
-              <th scope="col">Check</th>
-              <th scope="col" class="num">
-                Demand
-              </th>
-              <th scope="col" class="num">
-                Capacity
-              </th>
-              <th scope="col" class="num">
-                Ratio
-              </th>
-            </tr>
-          </thead>
+          <Heads words={['Check']} numbers={['Demand', 'Capacity', 'Ratio']} />
           <tbody>
             {member.checks.map((check) => (
               <tr key={check.id} class={check.id === member.governing ? 'lead' : ''}>

@@ -1,5 +1,6 @@
 /** About the client: what matters most to them, and what they were unsure of. */
 import type { ClientDetail } from '../../../choice/detail-types'
+import { Heads } from '../../say/Heads'
 import { Q } from '../../say/Q'
 import { Say } from '../../say/Say'
 import { Cell } from '../Cell'
@@ -16,14 +17,7 @@ export function Client({ of }: { readonly of: ClientDetail }) {
           <caption>
             {of.ordered ? 'What matters, in their order' : 'What matters: not put in order, so all alike'}
           </caption>
-          <thead>
-            <tr>
-              <th scope="col">Point</th>
-              <th scope="col" class="num">
-                Weighs
-              </th>
-            </tr>
-          </thead>
+          <Heads words={['Point']} numbers={['Weighs']} />
           <tbody>
             {of.matters.map((line) => (
               <tr key={line.criterion}>

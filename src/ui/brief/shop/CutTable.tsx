@@ -1,5 +1,6 @@
 /** The cut list: every stick with its log, weight and board feet, what is bought, and what each part of the price adds. */
 import type { CutList } from '../../../choice/detail-types'
+import { Heads } from '../../say/Heads'
 import { Q } from '../../say/Q'
 import { Cell } from '../Cell'
 import { Figures } from '../Figures'
@@ -21,17 +22,7 @@ function Price({ of, placeholder }: { readonly of: CutList; readonly placeholder
   return (
     <table class="data data--stack shop-table shop-price">
       <caption>What the timber costs, by parts{placeholder && ', at the invented prices of a sample sheet'}</caption>
-      <thead>
-        <tr>
-          <th scope="col">Part</th>
-          <th scope="col" class="num">
-            Price
-          </th>
-          <th scope="col" class="num">
-            Of this list
-          </th>
-        </tr>
-      </thead>
+      <Heads words={['Part']} numbers={['Price', 'Of this list']} />
       <tbody>
         {of.price.map((line) => (
           <tr key={line.name}>
@@ -64,16 +55,7 @@ export function CutTable({
         <caption>
           {what}, delivered at <Q q={of.moisture} />
         </caption>
-        <thead>
-          <tr>
-            <th scope="col">Stick</th>
-            {COLUMNS.map(([key, label]) => (
-              <th key={key} scope="col" class="num">
-                {label}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <Heads words={['Stick']} numbers={COLUMNS.map(([, label]) => label)} />
         <tbody>
           {of.lines.map((line) => (
             <tr key={line.id}>

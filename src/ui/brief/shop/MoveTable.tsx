@@ -1,5 +1,6 @@
 /** What every stick does from delivery on: across both faces, in checks, in twist. */
 import type { MoveLine } from '../../../choice/detail-types'
+import { Heads } from '../../say/Heads'
 import { Q } from '../../say/Q'
 import { Cell } from '../Cell'
 
@@ -16,16 +17,7 @@ export function MoveTable({ of }: { readonly of: readonly MoveLine[] }) {
   return (
     <table class="data data--stack shop-table">
       <caption>Movement of each stick</caption>
-      <thead>
-        <tr>
-          <th scope="col">Stick</th>
-          {COLUMNS.map(([key, label]) => (
-            <th key={key} scope="col" class="num">
-              {label}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <Heads words={['Stick']} numbers={COLUMNS.map(([, label]) => label)} />
       <tbody>
         {of.map((line) => (
           <tr key={line.id}>
