@@ -22,6 +22,7 @@ import {
   weightOf,
   yardOf
 } from './numbers'
+import { SIZES } from './sizes'
 
 type Args = Readonly<Record<string, string>>
 interface Make {
@@ -73,6 +74,8 @@ function shareOf(wood: Wood, { of = '', what = '' }: Args, measure: Measure): Qu
 
 const FIGURES: Readonly<Record<string, Make>> = {
   gapOf: { takes: ['side'], make: (wood, args, m) => gapOf(wood, side(args), m) },
+  // The side itself, so that it follows the reader's units.
+  sideOf: { takes: ['side'], make: (_, args) => ({ ...SIZES.side, value: side(args) }) },
   faceOf: { takes: ['section', 'heart'], make: (wood, args, m) => faceOf(wood, section(args), heart(args), m) },
   checkOf: { takes: ['section'], make: (wood, args, m) => checkOf(wood, section(args), m) },
   logOf: { takes: ['section', 'heart'], make: (_, args, m) => logOf(section(args), heart(args), m) },
