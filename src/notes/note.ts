@@ -5,8 +5,9 @@ import type { Reference } from '../data/reference'
 import { type Mark, markSchema } from '../data/schema'
 import type { ShopSheetContent } from '../data/shop-schema'
 import { bareNumbers } from './check'
+import { explained } from './explained'
 import { figureOf } from './figures'
-import { type Entry, explained, type Glossary } from './glossary'
+import type { Glossary } from './glossary'
 import { type Call, type Inline, parseNote } from './parse'
 import { TABLE_NAMES, type Table, tableOf } from './tables'
 
@@ -51,8 +52,8 @@ const frontSchema = v.strictObject({
 })
 
 export type Part =
-  | { readonly kind: 'text' | 'strong'; readonly text: string }
-  | { readonly kind: 'term'; readonly entry: Entry; readonly text: string }
+  /** `plain` is a word that means something else here than in the glossary. */
+  | { readonly kind: 'text' | 'strong' | 'plain'; readonly text: string }
   | { readonly kind: 'link'; readonly text: string; readonly to: string }
   | { readonly kind: 'figure'; readonly quantity: Quantity; readonly plain: boolean }
   | { readonly kind: 'cite'; readonly origin: Origin }
@@ -74,7 +75,7 @@ export interface Note {
   readonly sources: readonly string[]
   readonly related: readonly string[]
   readonly blocks: readonly NoteBlock[]
-  /** Ids of the glossary that it explains. */
+  /** Ids of the glossary whose words its paragraphs say. */
   readonly terms: readonly string[]
   /** A size of a timber or a force in it stands in the note, so that its page says what such figures leave out. */
   readonly sized: boolean
@@ -117,14 +118,11 @@ function resolve(id: string, text: string, library: Library): Note {
   }
   prose(head.summary)
 
-  const part = (inline: Inline, explain: boolean): Parts => {
+  const part = (inline: Inline): Parts => {
     switch (inline.kind) {
-      case 'text': {
-        const pieces = explain ? explained(prose(inline.text), glossary, told) : [prose(inline.text)]
-        return pieces.map((p) =>
-          typeof p === 'string' ? { kind: 'text', text: p } : { kind: 'term', entry: p, text: p.said }
-        )
-      }
+      case 'text':
+        explained(prose(inline.text), glossary, told)
+        return [{ kind: 'text', text: inline.text }]
       case 'strong':
         return [{ kind: 'strong', text: prose(inline.text) }]
       case 'link':
@@ -133,22 +131,21 @@ function resolve(id: string, text: string, library: Library): Note {
       case 'cite':
         return [{ kind: 'cite', origin: cited(inline, reference) }]
       case 'call':
-        // A word that means something else here than in the glossary.
-        if (inline.call.name === 'word') return [{ kind: 'text', text: prose(inline.call.args['of'] ?? '') }]
+        if (inline.call.name === 'word') return [{ kind: 'plain', text: prose(inline.call.args['of'] ?? '') }]
         sized ||= sizes(inline.call)
         return [{ kind: 'figure', ...figureOf(inline.call, reference, library.sheet) }]
     }
   }
-  const parts = (inlines: readonly Inline[], explain = true): Parts => inlines.flatMap((i) => part(i, explain))
+  const parts = (inlines: readonly Inline[]): Parts => inlines.flatMap(part)
 
   const done = blocks.map((block): NoteBlock => {
     switch (block.kind) {
       case 'heading':
         return { kind: 'heading', text: prose(block.text) }
       case 'list':
-        return { ...block, items: block.items.map((item) => parts(item)) }
+        return { ...block, items: block.items.map(parts) }
       case 'picture': {
-        const caption = parts(block.caption, false)
+        const caption = parts(block.caption)
         sized ||= sizes(block.call)
         return TABLE_NAMES.includes(block.call.name)
           ? { kind: 'table', table: tableOf(block.call, reference, library.sheet), caption }

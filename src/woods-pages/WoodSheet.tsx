@@ -14,7 +14,6 @@ import { Looks, Numbers, Value } from './Parts'
 import { SIZES } from './sizes'
 import type { PartView, WoodView } from './view'
 import { WoodActs } from './WoodActs'
-import { SayWords, Told } from './Words'
 
 interface Props {
   readonly view: WoodView
@@ -74,14 +73,12 @@ function Block({ view: { groups } }: Of) {
 
 function Words({ view }: Of) {
   const { parts, looks, cautions } = view
-  const told = new Set<string>()
   return (
     <section class="sheet" aria-label="In words">
       <div class="stack--wide wood-words">
         {parts.map((part) => (
-          <Part key={part.id} part={part} told={told} />
+          <Part key={part.id} part={part} />
         ))}
-        <Told told={told} />
       </div>
       <div class="margin">
         <h2>Colour</h2>
@@ -103,14 +100,14 @@ function Words({ view }: Of) {
   )
 }
 
-function Part({ part, told }: { readonly part: PartView; readonly told: Set<string> }) {
+function Part({ part }: { readonly part: PartView }) {
   const { id, name, mark, says, others } = part
   return (
     <div class={`stack wood-part wood-part--${id}`}>
       <h2>{name}</h2>
       {says.map((s) => (
         <p key={s.text}>
-          <SayWords s={s} told={told} />
+          <Say s={s} />
         </p>
       ))}
       <p class="wood-mark" data-pagefind-ignore>

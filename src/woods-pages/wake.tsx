@@ -2,6 +2,7 @@
 import { hydrate } from 'preact'
 import { address, followAddress } from '../ui/bench/address'
 import { href } from '../ui/site/href'
+import { openWordsHere } from '../ui/words/open-here'
 import { Compare, type WoodName } from './Compare'
 import type { CompareWood } from './compare-data'
 
@@ -21,4 +22,5 @@ export async function wake(root: HTMLElement): Promise<void> {
   const first = await Promise.all(ids.map(load))
   hydrate(<Compare names={names} first={first} outside={{ load, address, follow: followAddress }} />, root)
   root.dataset['live'] = ''
+  void openWordsHere()
 }

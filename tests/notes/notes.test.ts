@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { glossary, noteLibrary, notes } from '../../src/notes/all'
 import { bareNumbers } from '../../src/notes/check'
-import { GROUPS, type Parts } from '../../src/notes/note'
+import { GROUPS } from '../../src/notes/note'
 import { PICTURE_NAMES, pictureOf } from '../../src/ui/notes/pictures'
 
 const folder = join(import.meta.dirname, '../../content/notes')
@@ -53,18 +53,6 @@ describe('the notes', () => {
       expect(note.related.length).toBeGreaterThanOrEqual(2)
       expect(note.related).not.toContain(id)
     })
-    it('explains a word once, and only what it says', () => {
-      const said: string[] = []
-      const walk = (parts: Parts) => {
-        for (const part of parts) if (part.kind === 'term') said.push(part.entry.id)
-      }
-      for (const block of note.blocks) {
-        if ('of' in block) walk(block.of)
-        if ('items' in block) block.items.forEach(walk)
-      }
-      expect(new Set(said).size).toBe(said.length)
-      expect([...said].sort()).toEqual([...note.terms].sort())
-    })
     it('is set in order: no straight quotes, doubled words or spaces, no endless sentence', () => {
       for (const text of paragraphs(id)) {
         expect(/["'“][^”]*["']|(?<!=)"|'/.exec(text)?.[0], text).toBeUndefined()
@@ -85,10 +73,6 @@ describe('the notes', () => {
 
 describe('the glossary', () => {
   const forms = (id: string) => [glossary[id]?.term ?? '', ...(glossary[id]?.variants ?? [])]
-  it('has no entry that no note uses', () => {
-    const used = new Set(notes.flatMap((n) => n.terms))
-    expect(Object.keys(glossary).filter((id) => !used.has(id))).toEqual([])
-  })
   it('says what words mean in a sentence or two, without numbers', () => {
     for (const [id, { means }] of Object.entries(glossary)) {
       expect(bareNumbers(means), id).toEqual([])

@@ -1,7 +1,8 @@
 /** The language of notes: what it says, and that what it does not know is refused rather than printed. */
 import { describe, expect, it } from 'vitest'
 import { bareNumbers } from '../../src/notes/check'
-import { explained, readGlossary } from '../../src/notes/glossary'
+import { explained } from '../../src/notes/explained'
+import { readGlossary } from '../../src/notes/glossary'
 import { callOf, inlinesOf, parseNote } from '../../src/notes/parse'
 
 const note = (body: string) => parseNote(`---\ntitle: A\nsummary: b: c\n---\n\n${body}`)

@@ -102,7 +102,7 @@ describe('the log end', () => {
     for (let i = 0; i < 3; i++) await page.keyboard.press('Shift+ArrowUp')
     await says(page, /pith is inside: it will check, up to .+ on the bottom face/)
     expect(await page.locator('.ends-readout thead').textContent()).toContain('Check')
-    await page.getByRole('button', { name: 'Quartered' }).click()
+    await page.getByRole('button', { name: 'Quartered', exact: true }).click()
     await says(page, /out of square/)
   })
 

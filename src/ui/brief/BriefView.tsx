@@ -8,6 +8,7 @@ import { type Library, LibraryProvider } from '../say/library'
 import { Say } from '../say/Say'
 import { Shelf } from '../say/Shelf'
 import { NoteShelf, ShelfProvider } from '../say/shelf'
+import { WordScope } from '../words/scope'
 import { Advice } from './Advice'
 import { Contents } from './Contents'
 import { Cost } from './Cost'
@@ -52,7 +53,9 @@ export function BriefView({ brief, library, compare, whatIf, code, given, action
             <Say s={brief.headline} />
           </h1>
           <div class="stack summary">
-            <Paragraphs of={brief.summary} lead />
+            <WordScope>
+              <Paragraphs of={brief.summary} lead />
+            </WordScope>
             {actions}
             <Contents />
           </div>

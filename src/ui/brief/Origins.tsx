@@ -51,7 +51,7 @@ export function Origins({ brief }: { readonly brief: Brief }) {
           For {lead.wood}, {lead.heartSays}, {lead.seasoningSays}.{' '}
           <span class="no-print">Any dotted figure on the page opens to what went into it.</span>
         </p>
-        <table class="data data--stack origins">
+        <table class="data data--stack origins" data-plain>
           <Heads words={['What']} numbers={['Figure']} rest={['How', 'From (numbers below)', 'How we know']} />
           <tbody>
             {rows.map(([name, q]) => {
@@ -83,7 +83,7 @@ export function Origins({ brief }: { readonly brief: Brief }) {
             })}
           </tbody>
         </table>
-        <ol class="origin-list">
+        <ol class="origin-list" data-plain>
           {sources.keys.map((key) => (
             <li key={key}>{cite({ key }, library).title}</li>
           ))}

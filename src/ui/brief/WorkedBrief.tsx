@@ -3,6 +3,8 @@ import { $invite } from '../../stores/invite'
 import { useSaved } from '../../stores/use-saved'
 import { givenIn } from '../invite/marks'
 import { ShopLine } from '../invite/ShopLine'
+import { useGlossary } from '../words/load'
+import { GlossaryProvider } from '../words/scope'
 import { Actions } from './Actions'
 import { BriefView } from './BriefView'
 import { codeOf } from './code'
@@ -17,28 +19,30 @@ export function WorkedBrief({ shown }: { readonly shown: Extract<Shown, { state:
   const mine = from === 'invite' && !linked && invite !== null ? givenIn(invite, brief.answers) : undefined
   const code = codeOf(brief.answers, from === 'sample' ? null : sheet, given ?? mine)
   return (
-    <BriefView
-      key={JSON.stringify(brief.answers)}
-      brief={brief}
-      compare={compare}
-      library={engine.library}
-      whatIf={whatIf}
-      code={code}
-      given={given ?? mine}
-      actions={
-        <>
-          <ShopLine sheet={sheet} sample={from === 'sample'} />
-          <Actions
-            brief={brief}
-            sheet={sheet}
-            code={code}
-            sample={from === 'sample'}
-            linked={linked}
-            invited={from === 'invite' && !linked}
-            sheetLinked={from === 'link'}
-          />
-        </>
-      }
-    />
+    <GlossaryProvider value={useGlossary()}>
+      <BriefView
+        key={JSON.stringify(brief.answers)}
+        brief={brief}
+        compare={compare}
+        library={engine.library}
+        whatIf={whatIf}
+        code={code}
+        given={given ?? mine}
+        actions={
+          <>
+            <ShopLine sheet={sheet} sample={from === 'sample'} />
+            <Actions
+              brief={brief}
+              sheet={sheet}
+              code={code}
+              sample={from === 'sample'}
+              linked={linked}
+              invited={from === 'invite' && !linked}
+              sheetLinked={from === 'link'}
+            />
+          </>
+        }
+      />
+    </GlossaryProvider>
   )
 }

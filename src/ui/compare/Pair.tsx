@@ -5,6 +5,8 @@ import { Paragraphs } from '../brief/Sentences'
 import { LibraryProvider } from '../say/library'
 import { Say } from '../say/Say'
 import { SizeCaution } from '../site/SizeCaution'
+import { useGlossary } from '../words/load'
+import { GlossaryProvider, WordScope } from '../words/scope'
 import type { Side } from './pair'
 
 const NAMES = ['First', 'Second'] as const
@@ -48,6 +50,16 @@ function Rows({ caption, of }: { readonly caption: string; readonly of: readonly
 }
 
 export function Pair({ sides }: { readonly sides: readonly [Side, Side] }) {
+  return (
+    <GlossaryProvider value={useGlossary()}>
+      <WordScope>
+        <Both sides={sides} />
+      </WordScope>
+    </GlossaryProvider>
+  )
+}
+
+function Both({ sides }: { readonly sides: readonly [Side, Side] }) {
   const [a, b] = sides
   const two = twoBriefs(a.brief, b.brief)
   const differing = two.answers.filter((r) => r.differs)

@@ -4,6 +4,7 @@ import { $units } from '../../stores/units'
 import { address, changedFields, followAddress } from '../bench/address'
 import { type BenchShop, engineInForce } from '../bench/in-force'
 import { href } from '../site/href'
+import { openWordsHere } from '../words/open-here'
 import { type Field, makeClock } from './bench'
 import { ClockBench, type ClockGiven } from './ClockBench'
 import { readField } from './read'
@@ -19,6 +20,7 @@ export async function wake(root: HTMLElement): Promise<void> {
   const bench = (shop: BenchShop | null) => <ClockBench store={store} woods={woods} shop={shop} />
   hydrate(bench(null), root)
   root.dataset['live'] = ''
+  void openWordsHere()
 
   followAddress(store.open)
   for (const [name, text] of before) {

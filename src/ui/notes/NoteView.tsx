@@ -5,7 +5,6 @@ import { LibraryProvider } from '../say/library'
 import { Shelf } from '../say/Shelf'
 import { NoteShelf, ShelfProvider } from '../say/shelf'
 import { SizeCaution } from '../site/SizeCaution'
-import { Meanings } from './Meanings'
 import { NoteTable } from './NoteTable'
 import { Parts } from './Parts'
 import { pictureOf } from './pictures'
@@ -29,7 +28,6 @@ export function NoteView({ note, library, children }: Props) {
           {children}
         </div>
         <Shelf />
-        <Meanings terms={note.terms} glossary={library.glossary} />
       </ShelfProvider>
     </LibraryProvider>
   )

@@ -1,4 +1,4 @@
-/** A run of a note's text: words, words that open their meaning, figures that open their source. */
+/** A run of a note's text: words, and figures that open their source. */
 import type { Origin } from '../../data/quantity'
 import type { Mark } from '../../data/schema'
 import type { Parts as Of, Part } from '../../notes/note'
@@ -39,10 +39,11 @@ export function Parts({ of }: { readonly of: Of }) {
  * full stop. The space before a source goes with the source, so that paper, which has none, shows no gap.
  */
 function held(of: Of): readonly (readonly [Part, string])[] {
-  const isButton = (part: Part | undefined) => part?.kind === 'term' || part?.kind === 'figure'
   const marksAfter = (i: number): string => {
     const next = of[i + 1]
-    return isButton(of[i]) && next?.kind === 'text' ? (/^(?:’s\b)?[.,;:!?)’”]*/.exec(next.text)?.[0] ?? '') : ''
+    return of[i]?.kind === 'figure' && next?.kind === 'text'
+      ? (/^(?:’s\b)?[.,;:!?)’”]*/.exec(next.text)?.[0] ?? '')
+      : ''
   }
   return of.map((part, i) => {
     if (part.kind !== 'text') return [part, marksAfter(i)]
@@ -71,12 +72,8 @@ function One({ part }: { readonly part: Part }) {
       return <b>{part.text}</b>
     case 'link':
       return <a href={href(part.to)}>{part.text}</a>
-    case 'term':
-      return (
-        <button type="button" class="term" popovertarget={`term-${part.entry.id}`}>
-          {part.text}
-        </button>
-      )
+    case 'plain':
+      return <span data-plain>{part.text}</span>
     case 'figure':
       return part.plain ? (
         <span class="given">

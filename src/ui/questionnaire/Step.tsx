@@ -60,7 +60,7 @@ export function Step({ picture, fields, note, first, last, moved, answered, onBa
         <Control {...field} fields={fields} invalid={complaint !== null} onLeave={() => complain(say())} />
         <details class="why">
           <summary>Why we ask</summary>
-          <p>{question.why}</p>
+          <p>{fields === null ? question.why : <fields.Why question={question} />}</p>
         </details>
         <p class="row">
           <button type="button" class="btn btn--quiet" onClick={onBack} disabled={first}>
@@ -70,6 +70,7 @@ export function Step({ picture, fields, note, first, last, moved, answered, onBa
             {last ? 'See your brief' : 'Next'}
           </button>
         </p>
+        {fields !== null && <fields.WordsHere question={question} />}
       </div>
     </form>
   )

@@ -5,6 +5,7 @@ import { BLANK, draftOf, ON, withField } from '../../shop/sheet/draft'
 import { $ownSheet } from '../../stores/own-sheet'
 import { $sheetDraft } from '../../stores/sheet-draft'
 import { href } from '../site/href'
+import { openWordsHere } from '../words/open-here'
 import type { FormGiven } from './given'
 import { ShopForm } from './ShopForm'
 
@@ -31,5 +32,6 @@ export async function wake(root: HTMLElement): Promise<void> {
   const before = typedBefore(root)
   hydrate(<ShopForm given={given} />, root)
   root.dataset['live'] = ''
+  void openWordsHere()
   for (const [field, text] of before) $sheetDraft.set(withField($sheetDraft.get(), field, text))
 }

@@ -6,6 +6,7 @@ import { $units } from '../../stores/units'
 import { address, changedFields, followAddress } from '../bench/address'
 import { type BenchShop, engineInForce } from '../bench/in-force'
 import { href } from '../site/href'
+import { openWordsHere } from '../words/open-here'
 import { type Field, makeLadder } from './bench'
 import { LadderBench, type LadderGiven } from './LadderBench'
 import { linkOf } from './link'
@@ -30,6 +31,7 @@ export async function wake(root: HTMLElement): Promise<void> {
   const bench = (shop: BenchShop | null) => <LadderBench store={store} woods={woods} ranges={ranges} shop={shop} />
   hydrate(bench(null), root)
   root.dataset['live'] = ''
+  void openWordsHere()
   followAddress(store.open)
   for (const [field, text] of before) {
     if (!isNumber(field)) {

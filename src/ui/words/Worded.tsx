@@ -1,0 +1,55 @@
+/** A text whose words of the trade open their meaning where they stand. */
+import { useId, useState } from 'preact/hooks'
+import type { Entry } from '../../notes/explained'
+import { wordsIn } from './held'
+import { Meaning } from './Meanings'
+import type { Scope } from './scope'
+
+/** Opens by the browser's own popover; filled when it is first opened. */
+export function Term({ entry, children }: { readonly entry: Entry; readonly children: string }) {
+  const id = useId()
+  const [filled, fill] = useState(false)
+  return (
+    <>
+      <button type="button" class="term" popovertarget={id}>
+        {children}
+      </button>
+      <span
+        id={id}
+        class="source"
+        popover="auto"
+        onBeforeToggle={(event) => {
+          if (event.newState === 'open') fill(true)
+        }}
+      >
+        {filled && <Meaning {...entry} />}
+      </span>
+    </>
+  )
+}
+
+export function Worded({ text, scope: { glossary, claims } }: { readonly text: string; readonly scope: Scope }) {
+  const me = useId()
+  const told = new Set([...claims].filter(([, owner]) => owner !== me).map(([id]) => id))
+  return (
+    <>
+      {wordsIn(text, glossary, told).map((piece) => {
+        if (typeof piece === 'string') return piece
+        claims.set(piece.id, me)
+        const word = (
+          <Term key={piece.id} entry={piece}>
+            {piece.said}
+          </Term>
+        )
+        return piece.mark === '' ? (
+          word
+        ) : (
+          <span key={piece.id} class="held">
+            {word}
+            {piece.mark}
+          </span>
+        )
+      })}
+    </>
+  )
+}
