@@ -146,13 +146,10 @@ function queen({ span, pitch, queenAt }: TrussShape, { left, right, tie }: Truss
   const sway = (uneven * span) / 4
   if (id === 'straining-beam') return [{ id, push: lowerThrust - upperThrust, moment: 0, shear: 0 }]
   if (id === 'tie') {
-    const bend = (sway * 2 * outer * upper) / span
-    const moment = Math.max(
-      bentBetween(tie, outer, 0, bend),
-      bentBetween(tie, outer, 0, -bend),
-      bentBetween(tie, 2 * upper, bend, -bend)
-    )
-    const shear = Math.max((tie * outer) / 2 + Math.abs(bend) / outer, tie * upper + Math.abs(bend) / upper)
+    // It sags under the queen of the heavier side and is lifted as much under the other: the first end panel is bent more.
+    const bend = Math.abs((sway * 2 * outer * upper) / span)
+    const moment = Math.max(bentBetween(tie, outer, 0, bend), bentBetween(tie, 2 * upper, bend, -bend))
+    const shear = Math.max((tie * outer) / 2 + bend / outer, tie * upper + bend / upper)
     return [{ id, push: -lowerThrust, moment, shear }]
   }
   const [sine, cosine] = [Math.sin(Math.atan(pitch)), Math.cos(Math.atan(pitch))]

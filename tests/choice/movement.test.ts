@@ -6,6 +6,7 @@ import { type Judged, judgeAll } from '../../src/choice/judge'
 import { grainOf } from '../../src/choice/option-facts'
 import type { Answers } from '../../src/choice/types'
 import { FOOT, INCH, PSF } from '../../src/data/units'
+import { faceShares } from '../../src/wood/section'
 import { cornerOff } from '../../src/wood/twist'
 import { reference, sheet } from '../reference'
 
@@ -24,6 +25,19 @@ const beams: Answers = {
 const limit = (id: string) => reference.limits.get(id)?.value ?? Number.NaN
 const judged = (answers: Answers) => judgeAll(answers, sheet, reference)
 const fired = (j: Judged | undefined) => j?.fired.map((r) => r.id) ?? []
+
+describe('a post', () => {
+  it('is taken turned the way that moves more: which way it is set is not known', () => {
+    for (const { facts: o } of judged(beams).judged) {
+      const [b] = o.section
+      const { breadth, depth } = faceShares(o.option.heart, b, b)
+      expect(o.postShare, o.option.id).toBe(Math.max(breadth, depth))
+    }
+    // Free of heart the two differ, so that the choice tells.
+    const { breadth, depth } = faceShares('free', 8 * INCH, 8 * INCH)
+    expect(Math.abs(breadth - depth)).toBeGreaterThan(0.1)
+  })
+})
 
 describe('twist', () => {
   it('is cautioned from the limit on, and not below it, in any option', () => {
