@@ -56,6 +56,23 @@ describe('the questionnaire', () => {
     expect(await page.locator('.woods li.out').count()).toBeGreaterThan(3)
   })
 
+  it('says of the sizes in its list what they leave out, and says nothing of sizes where it names none', async () => {
+    const page = await openPage('/start/', { width: 1280 })
+    const list = page.locator('.settled')
+    await saveAnswers(page, '{"role":"structure","carries":"truss","span":10000,"spacing":4000,"snow":3000}')
+    await page.reload()
+    await page.locator('.woods li.lead').waitFor()
+    expect(await list.locator('.woods').textContent()).toMatch(/\d × \d/)
+    expect(await list.textContent()).toMatch(
+      /not for construction.*drifted snow, earthquake and connections.*local code/
+    )
+    await saveAnswers(page, '{"role":"looks","finish":"pale"}')
+    await page.reload()
+    await page.locator('.woods li.lead').waitFor()
+    expect(await list.locator('.woods').textContent()).not.toMatch(/\d × \d/)
+    expect(await list.textContent()).not.toMatch(/construction/)
+  })
+
   it('keeps the answers and the spot through a reload', async () => {
     const page = await openPage('/start/', { width: 360 })
     await awake(page)

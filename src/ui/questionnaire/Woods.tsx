@@ -2,6 +2,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import type { Settled } from '../../choice/settle'
 import type { Answers } from '../../choice/types'
+import { SizeCaution } from '../site/SizeCaution'
 import type { Learnt } from './field-props'
 import { LeftOpen } from './LeftOpen'
 import { useSettled } from './use-settled'
@@ -12,6 +13,10 @@ export function summaryOf(settled: Settled): string {
   const counts = `${settled.inCount} wood${settled.inCount === 1 ? '' : 's'} in, ${settled.outCount} out`
   return leader === undefined ? counts : `${counts}, ${leader.short} leads`
 }
+
+/** Some words on a wood name a section. */
+const sized = ({ says }: Settled['woods'][number]): boolean =>
+  Object.values(says.values ?? {}).some((q) => q.kind === 'section')
 
 /** Whether there is room beside the question. */
 function useWide(): boolean {
@@ -58,6 +63,7 @@ export function Woods({ answers, onLearn }: Props) {
           <>
             <LeftOpen />
             <WoodList settled={settled} />
+            {settled.woods.some(sized) && <SizeCaution small />}
           </>
         )}
       </details>
