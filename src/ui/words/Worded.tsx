@@ -1,5 +1,5 @@
 /** A text whose words of the trade open their meaning where they stand. */
-import { useId, useState } from 'preact/hooks'
+import { useEffect, useId, useState } from 'preact/hooks'
 import type { Entry } from '../../notes/explained'
 import { wordsIn } from './held'
 import { Meaning } from './Meanings'
@@ -30,6 +30,13 @@ export function Term({ entry, children }: { readonly entry: Entry; readonly chil
 
 export function Worded({ text, scope: { glossary, claims } }: { readonly text: string; readonly scope: Scope }) {
   const me = useId()
+  // Drawn anew after it was put away, such as a part that is folded, it may explain its words again.
+  useEffect(
+    () => () => {
+      for (const [id, owner] of claims) if (owner === me) claims.delete(id)
+    },
+    [claims, me]
+  )
   const told = new Set([...claims].filter(([, owner]) => owner !== me).map(([id]) => id))
   return (
     <>
