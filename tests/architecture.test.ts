@@ -27,8 +27,9 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   data: [],
   wood: ['data'],
   frame: ['data', 'wood'],
+  cost: ['data'],
+  choice: ['data', 'wood', 'frame', 'cost'],
   shop: ['data', 'choice'],
-  choice: ['data', 'wood', 'frame', 'shop'],
   handouts: ['data', 'wood', 'choice'],
   notes: ['data', 'wood', 'frame', 'choice', 'shop'],
   stores: ['data', 'choice', 'shop'],
@@ -50,7 +51,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'styles'
   ]
 }
-const ENGINE = ['wood', 'frame', 'choice']
+const ENGINE = ['wood', 'frame', 'cost', 'choice']
 
 describe('import direction', () => {
   it.each(Object.keys(MAY))('%s imports only from below', (room) => {
@@ -62,7 +63,7 @@ describe('import direction', () => {
       }
     }
   })
-  it('shop and choice meet only at the door for answers', () => {
+  it('the shop knows of the choice only the door for answers', () => {
     for (const file of files.filter((f) => roomOf(f.path) === 'shop')) {
       for (const target of importsOf(file).filter((t) => roomOf(t) === 'choice')) {
         expect(['choice/answers', 'choice/types', 'choice/brief-types'], file.path).toContain(target)

@@ -1,7 +1,8 @@
 /** The numbers of one option, in SI, before anyone judges them. */
+
+import { type Bill, bill, type PriceParts, priceParts } from '../cost/price'
 import type { Reference, Wood } from '../data/reference'
 import type { ShopSheetContent } from '../data/shop-schema'
-import { type Bill, bill, type PriceParts, priceParts } from '../shop/price'
 import type { Band } from '../wood/joints'
 import { widened } from '../wood/scatter'
 import { type GrainProfile, type Twist, twistOf } from '../wood/twist'

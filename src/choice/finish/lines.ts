@@ -1,9 +1,10 @@
 /** What the finish wanted asks of one wood: how it holds, what bleeds, when it is dry enough, how often, for how much. */
+
+import { finishCost20 } from '../../cost/upkeep'
 import type { Quantity, Sentence } from '../../data/quantity'
 import { originOf, type Sourced } from '../../data/reference'
 import type { FinishContent } from '../../data/schema'
 import { percent } from '../../data/units'
-import { finishCost20 } from '../../shop/upkeep'
 import { monthOf } from '../clock/clock'
 import { monthName } from '../clock/report'
 import type { Clock } from '../clock/types'

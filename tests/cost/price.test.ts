@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { bill, priceParts } from '../../src/cost/price'
 import type { Charge, ShopSheetContent } from '../../src/data/shop-schema'
 import { BOARD_FOOT, FOOT, INCH } from '../../src/data/units'
-import { bill, priceParts } from '../../src/shop/price'
 import { sheet } from '../reference'
 
 const shop: ShopSheetContent = {

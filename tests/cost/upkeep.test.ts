@@ -1,7 +1,7 @@
 /** What a finish costs over 20 years. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { finishCost20 } from '../../src/shop/upkeep'
+import { finishCost20 } from '../../src/cost/upkeep'
 
 describe('finish over 20 years', () => {
   it('counts a coat at every interval before the last day', () => {
