@@ -1,8 +1,8 @@
 /** Over a brief that came by a link or a file: what it rests on, and what of this device it leaves alone. */
 import { encodeLink } from '../../shop/link'
-import type { Shown } from './use-brief'
+import type { Worked } from './worked'
 
-export function Linked({ shown }: { readonly shown: Extract<Shown, { state: 'brief' }> }) {
+export function Linked({ shown }: { readonly shown: Worked }) {
   const { engine, from, left, otherOwn, brief } = shown
   const { name } = engine.sheet
   return (

@@ -8,10 +8,10 @@ import { GlossaryProvider } from '../words/scope'
 import { Actions } from './Actions'
 import { BriefView } from './BriefView'
 import { codeOf } from './code'
-import type { Shown } from './use-brief'
 import { useWhatIf } from './use-what-if'
+import type { Worked } from './worked'
 
-export function WorkedBrief({ shown }: { readonly shown: Extract<Shown, { state: 'brief' }> }) {
+export function WorkedBrief({ shown }: { readonly shown: Worked }) {
   const { brief, compare, engine, linked, from, given } = shown
   const { sheet } = engine
   const whatIf = useWhatIf(engine, brief.answers)

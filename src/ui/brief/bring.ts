@@ -7,14 +7,12 @@ import { framersSheet, knownTo, sheetInForce, underInvite } from '../invite/in-f
 import { readSpot } from '../questionnaire/flow'
 import { href } from '../site/href'
 import { OpenFile } from './OpenFile'
-import type { Shown } from './use-brief'
+import type { Unworked, Worked } from './worked'
 
-type Brought = Omit<Extract<Shown, { state: 'brief' }>, 'state' | 'sheet' | 'brief' | 'compare'> & {
-  readonly answers: Answers
-}
+type Brought = Omit<Worked, 'brief' | 'compare'> & { readonly answers: Answers }
 
 /** What the address asks for, where that can be said without the engine. */
-export function atOnce(): Shown | null {
+export function atOnce(): Unworked | null {
   const spot = readSpot(location.hash)
   const own = Object.keys($answers.get()).length
   if (spot.at === 'file') return { state: 'file', OpenFile }
@@ -29,7 +27,7 @@ export function atOnce(): Shown | null {
   return null
 }
 
-export async function bring(): Promise<Brought | Shown> {
+export async function bring(): Promise<Brought | Unworked> {
   const spot = readSpot(location.hash)
   const own = $answers.get()
   if (spot.at !== 'link') {
