@@ -8,7 +8,7 @@ const SHOWN = ['exposure', 'place', 'span', 'snow']
 export function TitleBlock({ brief }: { readonly brief: Brief }) {
   const lines = SHOWN.map((id) => brief.job.find((line) => line.question === id)).filter((line) => line !== undefined)
   return (
-    <dl class="title-block">
+    <dl class="title-block" data-plain>
       <div class="wide">
         <dt>Brief for</dt>
         <dd>
