@@ -60,14 +60,16 @@ type ValuesOf = (section: Section) => DesignValues | null
 
 /** Design values of a wood by section: its table row, or derived from clear wood, or none. */
 export function valuesOf(wood: Wood, grade: Grade, reference: Reference): ValuesOf {
-  // A wood of a reference is never changed in place, and hundreds of frames ask for the same few rows.
-  const kept = known.get(wood) ?? new Map<Grade, ValuesOf>()
-  known.set(wood, kept)
+  // A reference and its woods are never changed in place, and hundreds of frames ask for the same few rows.
+  const woods = known.get(reference) ?? new WeakMap<Wood, Map<Grade, ValuesOf>>()
+  known.set(reference, woods)
+  const kept = woods.get(wood) ?? new Map<Grade, ValuesOf>()
+  woods.set(wood, kept)
   const values = kept.get(grade) ?? valuesAfresh(wood, grade, reference)
   kept.set(grade, values)
   return values
 }
-const known = new WeakMap<Wood, Map<Grade, ValuesOf>>()
+const known = new WeakMap<Reference, WeakMap<Wood, Map<Grade, ValuesOf>>>()
 
 function valuesAfresh(wood: Wood, grade: Grade, reference: Reference): ValuesOf {
   const rows = reference.design.filter((r) => r.group === wood.designGroup && r.grade === grade)

@@ -147,6 +147,7 @@ export function workOutLazily(facts: Facts, sheet: ShopSheetContent, reference: 
   const { stock, frames, options } = keptFor(reference, sheet)
   const signature = frameSignature(facts)
   const known = options.get(`${signature} ${optionSignature(facts)}`)
+  // What was kept is whole already.
   if (known) return { bases: known, full: (basis) => basis as OptionFacts }
   const found = bases(stock, facts, sheet, reference, frames.get(signature) ?? new Map())
   return { bases: found, full: finisher(facts, sheet, reference) }

@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { factsFrom } from '../../src/choice/facts'
-import { frameOf, seriesOf } from '../../src/choice/frame-for'
+import { frameOf, seriesOf, valuesOf } from '../../src/choice/frame-for'
 import { type Judging, judgeAll } from '../../src/choice/judge'
 import { QUESTIONS } from '../../src/choice/questions'
 import type { Answers } from '../../src/choice/types'
@@ -52,4 +52,17 @@ it('a frame free of heart centre that is shared with the boxed one is the one th
     { numRuns: 60 }
   )
   expect(shared).toBeGreaterThan(0)
+})
+
+it('design values of one wood follow the reference that is asked, though it shares its woods with another', () => {
+  const wood = reference.woods.get('black-locust')
+  const caution = reference.limits.get('derived-hardwood')
+  if (!wood || !caution) throw new Error('no black locust')
+  const bolder = {
+    ...reference,
+    limits: new Map([...reference.limits, ['derived-hardwood', { ...caution, value: caution.value / 2 }]])
+  }
+  const bending = (from: typeof reference) => valuesOf(wood, 'No.1', from)([200, 200])?.bending ?? 0
+  expect(bending(reference)).toBeGreaterThan(0)
+  expect(bending(bolder)).toBeCloseTo(bending(reference) / 2, 9)
 })
