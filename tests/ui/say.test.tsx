@@ -34,6 +34,17 @@ describe('a sentence', () => {
     expect(plainSentence({ text: 'a {b} c {constructor}' }, 'us')).toBe('a {b} c {constructor}')
   })
 
+  test('keeps a figure and the mark behind it on one line, and loses no letter by it', () => {
+    const s: Sentence = { text: 'Opens {gap}, then {gap}. At {gap} it stays.', values: { gap } }
+    const html = renderToString(<Say s={s} />)
+    // Within the span that does not break, and nowhere else.
+    expect(html.match(/<\/span>[,.]<\/span>/g)).toEqual(['</span>,</span>', '</span>.</span>'])
+    expect(html).toContain('</span> then <span class="held">')
+    expect(html).toContain('</span> At <span class="quantity">')
+    expect(html).toMatch(/ it stays\.$/)
+    expect(renderToString(<Say s={s} bare />)).not.toContain('held')
+  })
+
   test('is safe with markup in it', () => {
     expect(renderToString(<Say s={{ text: '<img src=x> {gap}', values: { gap } }} />)).not.toContain('<img')
   })

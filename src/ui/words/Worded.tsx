@@ -1,6 +1,7 @@
 /** A text whose words of the trade open their meaning where they stand. */
 import { useEffect, useId, useState } from 'preact/hooks'
 import type { Entry } from '../../notes/explained'
+import { Held } from '../say/Held'
 import { wordsIn } from './held'
 import { Meaning } from './Meanings'
 import type { Scope } from './scope'
@@ -43,18 +44,10 @@ export function Worded({ text, scope: { glossary, claims } }: { readonly text: s
       {wordsIn(text, glossary, told).map((piece) => {
         if (typeof piece === 'string') return piece
         claims.set(piece.id, me)
-        const word = (
-          <Term key={piece.id} entry={piece}>
-            {piece.said}
-          </Term>
-        )
-        return piece.mark === '' ? (
-          word
-        ) : (
-          <span key={piece.id} class="held">
-            {word}
-            {piece.mark}
-          </span>
+        return (
+          <Held key={piece.id} mark={piece.mark}>
+            <Term entry={piece}>{piece.said}</Term>
+          </Held>
         )
       })}
     </>

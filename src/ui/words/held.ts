@@ -5,13 +5,14 @@ import type { Glossary } from '../../notes/glossary'
 
 export type Said = Entry & { readonly said: string; readonly mark: string }
 
+/** The marks that a text begins with. */
+export const markOf = (text: unknown): string =>
+  typeof text === 'string' ? (/^(?:’s\b)?[.,;:!?)’”]*/.exec(text)?.[0] ?? '') : ''
+
 /** @param told ids explained already; gathers those explained here */
 export function wordsIn(text: string, glossary: Glossary, told: Set<string>): readonly (string | Said)[] {
   const pieces = explained(text, glossary, told)
-  const markAfter = (i: number): string => {
-    const next = pieces[i + 1]
-    return typeof next === 'string' ? (/^(?:’s\b)?[.,;:!?)’”]*/.exec(next)?.[0] ?? '') : ''
-  }
+  const markAfter = (i: number): string => markOf(pieces[i + 1])
   return pieces.map((piece, i) => {
     if (typeof piece !== 'string') return { ...piece, mark: markAfter(i) }
     return i > 0 ? piece.slice(markAfter(i - 1).length) : piece
